@@ -1,0 +1,27 @@
+package crumbclock.domain.plan;
+
+import java.util.List;
+
+/**
+ * What becomes of one order.
+ *
+ * @param possible      false: none of its steps is in the plan, and {@code reasons} says why
+ * @param readyMinute   latest end of its cakes' finish steps; −1 when not possible
+ * @param handMinute    moment of hand-over ({@code HandOver}); −1 when not possible
+ * @param bufferMinutes from ready to the start of the hand-over step, or to {@code until} when set aside
+ * @param lateMinutes   how much after {@code until} the moment is, at least 0
+ * @param reasons       for an order that is late or not possible: each independent cause
+ * @param waitsFor      what decides its time: steps without slack, from first to last
+ */
+public record Outcome(String orderId, boolean possible, int readyMinute, int handMinute, int bufferMinutes,
+        int lateMinutes, List<Reason> reasons, List<String> waitsFor) {
+
+    public Outcome {
+        reasons = List.copyOf(reasons);
+        waitsFor = List.copyOf(waitsFor);
+    }
+
+    /** The rule in the way, and a sentence that says how. */
+    public record Reason(Rule rule, String message) {
+    }
+}

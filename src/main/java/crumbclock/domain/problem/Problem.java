@@ -1,0 +1,41 @@
+package crumbclock.domain.problem;
+
+import crumbclock.domain.kitchen.Kitchen;
+import crumbclock.domain.order.Batch;
+import crumbclock.domain.order.Cake;
+import crumbclock.domain.order.Order;
+import crumbclock.domain.work.ColdLimit;
+import crumbclock.domain.work.FreshnessWish;
+import crumbclock.domain.work.LifeLimit;
+import crumbclock.domain.work.Step;
+import crumbclock.domain.work.Wait;
+import java.util.List;
+
+/**
+ * One planning problem, read and checked: all that engine and audit need.
+ *
+ * <p>Every step belongs to a cake of an order or to a batch. A hand-over step belongs to the order: its
+ * {@code ownerId} is the order's id.
+ *
+ * @param steps in a fixed order: orders as read, in each the cakes as read, in each the steps as the method has them
+ */
+public record Problem(String title, ProblemClock clock, Kitchen kitchen, List<Order> orders, List<Batch> batches,
+        List<Step> steps, List<Wait> waits, List<ColdLimit> coldLimits, List<LifeLimit> lifeLimits,
+        List<FreshnessWish> freshnessWishes, List<FixedStep> fixedSteps, Weights weights) {
+
+    public Problem {
+        orders = List.copyOf(orders);
+        batches = List.copyOf(batches);
+        steps = List.copyOf(steps);
+        waits = List.copyOf(waits);
+        coldLimits = List.copyOf(coldLimits);
+        lifeLimits = List.copyOf(lifeLimits);
+        freshnessWishes = List.copyOf(freshnessWishes);
+        fixedSteps = List.copyOf(fixedSteps);
+    }
+
+    /** All cakes of all orders, as read. */
+    public List<Cake> cakes() {
+        return orders.stream().flatMap(order -> order.cakes().stream()).toList();
+    }
+}

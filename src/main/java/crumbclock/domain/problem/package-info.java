@@ -1,0 +1,2 @@
+/** One whole planning problem: kitchen, orders, steps, waits, limits, wishes and what is already fixed. */
+package crumbclock.domain.problem;
