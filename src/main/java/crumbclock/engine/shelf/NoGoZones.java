@@ -44,9 +44,9 @@ final class NoGoZones {
         count = 0;
     }
 
-    /** Forgets the neighbours added last until this many are left. */
-    void cutTo(int left) {
-        count = left;
+    /** Forgets the neighbour added last. */
+    void removeLast() {
+        count--;
     }
 
     void add(boolean round, int xMm, int yMm, int widthMm, int depthMm) {

@@ -128,6 +128,11 @@ public final class SpotFinder {
         return !zones.block(xMm, yMm);
     }
 
+    /** The neighbours, shaped for the piece asked for last. */
+    NoGoZones zones() {
+        return zones;
+    }
+
     private boolean sweep(int bayWidthMm, int bayDepthMm, int gapMm, int wallGapMm, boolean round, int widthMm, int depthMm,
             boolean fromFront) {
         int leastX = wallGapMm;
@@ -220,7 +225,7 @@ public final class SpotFinder {
         return covered >= 2.0 * mostX + MARGIN;
     }
 
-    private static void check(boolean round, int widthMm, int depthMm) {
+    static void check(boolean round, int widthMm, int depthMm) {
         if (widthMm < 1 || depthMm < 1 || widthMm > MOST_MM || depthMm > MOST_MM) {
             throw new IllegalArgumentException("a piece measures 1 to " + MOST_MM + " mm: " + widthMm + " × " + depthMm);
         }
@@ -233,6 +238,10 @@ public final class SpotFinder {
         if (widthMm < 0 || depthMm < 0 || widthMm > MOST_MM || depthMm > MOST_MM) {
             throw new IllegalArgumentException("a bay measures 0 to " + MOST_MM + " mm: " + widthMm + " × " + depthMm);
         }
+        checkGaps(gapMm, wallGapMm);
+    }
+
+    static void checkGaps(int gapMm, int wallGapMm) {
         if (gapMm < 0 || gapMm > MOST_MM || wallGapMm < 0 || wallGapMm > MOST_MM) {
             throw new IllegalArgumentException("gaps measure 0 to " + MOST_MM + " mm: " + gapMm + ", wall " + wallGapMm);
         }
