@@ -7,15 +7,17 @@ import java.util.Optional;
  * Places several pieces at once in one or several bays (all pans of a bake that go in together, rule R07).
  *
  * <p>Depth first over the places at which a piece touches two things, largest pieces first. What it finds is exactly
- * valid. That it finds nothing is no proof: there may be packings that cannot be built up piece by piece from touching
- * places on whole mm, and it may have stopped at its limit ({@link #gaveUp()}). Deterministic: the limit is in nodes, not in time.
- * Not thread-safe.
+ * valid. For rectangles without a gap it finds a packing whenever there is one, given nodes enough. For circles and gaps
+ * it may miss one in which pieces hold each other up in a ring, as the tightest do: eight equal circles in a square are
+ * found at 99 % of the best known radius, not at 99.5 %. It may also stop at its limit ({@link #gaveUp()}).
+ *
+ * <p>Deterministic: the limit is in nodes, not in time. Not thread-safe.
  */
 public final class Packer {
     private int nodes;
     private boolean gaveUp;
 
-    /** As below, in empty bays. */
+    /** {@link #pack(List, List, List, int, int, int)} in empty bays. */
     public Optional<List<Spot>> pack(List<Bay> bays, List<Piece> pieces, int gapMm, int wallGapMm, int mostNodes) {
         return pack(bays, List.of(), pieces, gapMm, wallGapMm, mostNodes);
     }

@@ -40,6 +40,46 @@ class SpotFinderAgainstPlainTest {
         compare(shapes, Neighbours.THROWN);
     }
 
+    /** Fewer but larger: real mm, so that many rows are skipped at once. */
+    @ParameterizedTest
+    @EnumSource(Shapes.class)
+    void should_find_the_plain_twins_place_on_a_small_real_shelf(Shapes shapes) {
+        SpotFinder finder = new SpotFinder(8);
+        int found = 0;
+        for (int seed = 0; seed < 120; seed++) {
+            Random random = new Random(seed);
+            int bayW = 180 + random.nextInt(120);
+            int bayD = 180 + random.nextInt(80);
+            int gap = random.nextInt(26);
+            boolean fromFront = random.nextBoolean();
+            List<Item> neighbours = new ArrayList<>();
+            finder.clear();
+            for (int i = random.nextInt(9); i > 0; i--) {
+                boolean round = shapes.round(random);
+                int w = 30 + random.nextInt(70);
+                int d = round ? w : 30 + random.nextInt(70);
+                if (finder.find(bayW, bayD, gap, 10, round, w, d, false, random.nextBoolean())) {
+                    neighbours.add(new Item(round, finder.xMm(), finder.yMm(), w, d));
+                    finder.addNeighbour(round, finder.xMm(), finder.yMm(), w, d);
+                }
+            }
+            boolean round = shapes.round(random);
+            int w = 30 + random.nextInt(80);
+            int d = round ? w : 30 + random.nextInt(80);
+            List<Item> expected = PlainSpotFinder.allFree(bayW, bayD, gap, 10, neighbours, round, w, d, fromFront);
+
+            boolean answer = finder.find(bayW, bayD, gap, 10, round, w, d, false, fromFront);
+
+            assertThat(answer).as("%s seed %d: found", shapes, seed).isEqualTo(!expected.isEmpty());
+            if (answer) {
+                found++;
+                assertThat(new int[] {finder.xMm(), finder.yMm()}).as("%s seed %d: place", shapes, seed)
+                        .containsExactly(expected.get(0).x(), expected.get(0).y());
+            }
+        }
+        assertThat(found).as("cases of either kind").isBetween(12, 114);
+    }
+
     private static void compare(Shapes shapes, Neighbours how) {
         SpotFinder finder = new SpotFinder(1);
         int found = 0;

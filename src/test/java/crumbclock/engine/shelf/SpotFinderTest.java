@@ -130,6 +130,33 @@ class SpotFinderTest {
         assertThat(finder.find(most, most, 0, 0, true, most / 2 + 1, most / 2 + 1, false)).isFalse();
     }
 
+    /** Called about 50 times a decode: garbage would cost more than the search. */
+    @Test
+    void should_allocate_nothing_once_grown() {
+        var threads = (com.sun.management.ThreadMXBean) java.lang.management.ManagementFactory.getThreadMXBean();
+        long thread = Thread.currentThread().getId();
+        placeSeven();
+        long before = threads.getThreadAllocatedBytes(thread);
+
+        int found = 0;
+        for (int i = 0; i < 10_000; i++) {
+            found += placeSeven();
+        }
+
+        assertThat(found).isEqualTo(70_000);
+        assertThat(threads.getThreadAllocatedBytes(thread) - before).as("bytes for 70,000 finds").isLessThan(10_000);
+    }
+
+    private int placeSeven() {
+        finder.clear();
+        int placed = 0;
+        while (placed < 8 && finder.find(900, 540, 25, 10, placed % 2 == 0, 203, 203, true, placed % 3 == 0)) {
+            finder.addNeighbour(placed % 2 == 0, finder.xMm(), finder.yMm(), 203, 203);
+            placed++;
+        }
+        return placed;
+    }
+
     @Test
     void should_refuse_what_no_shelf_can_have() {
         assertThatIllegalArgumentException().isThrownBy(() -> finder.addNeighbour(true, 0, 0, 200, 201))
