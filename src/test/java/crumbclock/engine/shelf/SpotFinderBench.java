@@ -1,12 +1,18 @@
 package crumbclock.engine.shelf;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-/** Finds per second on a fridge shelf; reported through the test's own report, run with {@code -Dgroups.excluded=}. */
+/**
+ * Finds per second on shelves of a fridge, about half of them too full for the piece. Printed on the error stream:
+ * {@code mvn test -Dtest=SpotFinderBench -Dgroups.excluded=}.
+ */
 @Tag("bench")
 class SpotFinderBench {
     private static final int SHELVES = 512;
@@ -32,8 +38,8 @@ class SpotFinderBench {
                     hits += round(finder, shelves, shapes);
                 }
                 double nanos = (System.nanoTime() - start) / (double) rounds / SHELVES;
-                System.err.printf(java.util.Locale.ROOT, "%-10s %d neighbours: %6.0f ns a find, %,12.0f a second, %2.0f %% found%n",
-                        shapes, most, nanos, 1e9 / nanos, 100.0 * hits / rounds / SHELVES);
+                System.err.printf(Locale.ROOT,
+                        "%-10s %d neighbours: %6.0f ns a find, %,12.0f a second, %2.0f %% found%n", shapes, most, nanos, 1e9 / nanos, 100.0 * hits / rounds / SHELVES);
                 assertThat(hits * 200).isEqualTo(found * rounds);
             }
         }
@@ -64,7 +70,7 @@ class SpotFinderBench {
             Random random = new Random(i);
             int width = 105 * most + 150 + random.nextInt(130);
             int depth = 500 + random.nextInt(80);
-            java.util.List<int[]> placed = new java.util.ArrayList<>();
+            List<int[]> placed = new ArrayList<>();
             for (int tries = 0; tries < 40 && placed.size() < most; tries++) {
                 int diameter = DIAMETERS[random.nextInt(DIAMETERS.length)];
                 int round = shapes.equals("circles") || shapes.equals("mixed") && random.nextBoolean() ? 1 : 0;
