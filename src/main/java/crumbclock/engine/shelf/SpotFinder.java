@@ -67,7 +67,9 @@ public final class SpotFinder {
         }
     }
 
-    /** {@link #find(int, int, int, int, boolean, int, int, boolean, boolean)} from the back: what stays long stands behind. */
+    /**
+     * {@link #find(int, int, int, int, boolean, int, int, boolean, boolean)} from the back: what stays long stands behind.
+     */
     public boolean find(int bayWidthMm, int bayDepthMm, int gapMm, int wallGapMm, boolean round, int widthMm, int depthMm,
             boolean mayTurn) {
         return find(bayWidthMm, bayDepthMm, gapMm, wallGapMm, round, widthMm, depthMm, mayTurn, false);

@@ -39,7 +39,8 @@ class SpotFinderBench {
                 }
                 double nanos = (System.nanoTime() - start) / (double) rounds / SHELVES;
                 System.err.printf(Locale.ROOT,
-                        "%-10s %d neighbours: %6.0f ns a find, %,12.0f a second, %2.0f %% found%n", shapes, most, nanos, 1e9 / nanos, 100.0 * hits / rounds / SHELVES);
+                        "%-10s %d neighbours: %6.0f ns a find, %,12.0f a second, %2.0f %% found%n",
+                        shapes, most, nanos, 1e9 / nanos, 100.0 * hits / rounds / SHELVES);
                 assertThat(hits * 200).isEqualTo(found * rounds);
             }
         }

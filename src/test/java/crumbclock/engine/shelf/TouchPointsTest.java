@@ -21,7 +21,7 @@ class TouchPointsTest {
         assertThat(TouchPoints.of(none, 10, 9, 20, 80)).isEmpty();
     }
 
-    /** Circle of 50 in the back left corner, the same again with gap 0: 3 walls corners, and the tangents on two walls. */
+    /** Circle of 50 in the back left corner, the same again without a gap: three corners, and a tangent on each of two walls. */
     @Test
     void should_name_tangents_on_the_walls() {
         NoGoZones zones = new NoGoZones(1);
@@ -87,7 +87,8 @@ class TouchPointsTest {
             assertThat(points).as("seed %d", seed).doesNotHaveDuplicates().isSortedAccordingTo(
                     (a, b) -> a.yMm() != b.yMm() ? b.yMm() - a.yMm() : a.xMm() - b.xMm());
             for (Point point : points) {
-                assertThat(PlainSpotFinder.fits(size, size, gap, 1, neighbours, new Item(round, point.xMm(), point.yMm(), w, d)))
+                Item item = new Item(round, point.xMm(), point.yMm(), w, d);
+                assertThat(PlainSpotFinder.fits(size, size, gap, 1, neighbours, item))
                         .as("seed %d: %s is free", seed, point).isTrue();
             }
             possible += found ? 1 : 0;
