@@ -1,0 +1,135 @@
+package crumbclock.engine.book;
+
+import crumbclock.domain.kitchen.Pool;
+import crumbclock.engine.model.Task;
+import crumbclock.units.Span;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The uses of one piece of equipment in abstract time, with what each held: keeps rules R06 and R13 for it.
+ *
+ * <p>A use that must be free from something, with an earlier use that held it, needs an idle gap right before it that is long
+ * enough for a full clean; "before" means real time.
+ */
+final class PieceUses {
+
+    /** @param task {@code null} for a time away */
+    private record Use(Task task, int from, int until) {
+    }
+
+    private final Pool pool;
+    private final boolean mirrored;
+    private final List<Span> away;
+    private final List<Use> uses = new ArrayList<>();
+
+    PieceUses(Pool pool, boolean mirrored, List<Span> away) {
+        this.pool = pool;
+        this.mirrored = mirrored;
+        this.away = away;
+        reset();
+    }
+
+    void reset() {
+        uses.clear();
+        for (Span span : away) {
+            uses.add(position(span.start()), new Use(null, span.start(), span.end()));
+        }
+    }
+
+    private int position(int from) {
+        int low = 0;
+        int high = uses.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (uses.get(middle).from < from) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** −1 when {@code task} may have the piece for {@code [from, until)}; else the first later start worth asking for. */
+    int blockedUntil(Task task, int from, int until) {
+        int blocked = -1;
+        for (Use use : uses) {
+            int gap = use.task == null ? 0 : pool.cleanMinutes();
+            if (use.from < until + gap && from < use.until + gap) {
+                blocked = Math.max(blocked, use.until + gap);
+            }
+        }
+        if (blocked > from) {
+            return blocked;
+        }
+        return cleanEnough(task, from, until) ? -1 : from + 1;
+    }
+
+    private boolean cleanEnough(Task task, int from, int until) {
+        if (task.freeFrom == 0 && task.contains == 0) {
+            return true;
+        }
+        List<Use> inOrder = new ArrayList<>();
+        for (Use use : uses) {
+            if (use.task != null) {
+                inOrder.add(use);
+            }
+        }
+        Use candidate = new Use(task, from, until);
+        int at = 0;
+        while (at < inOrder.size() && inOrder.get(at).from < from) {
+            at++;
+        }
+        inOrder.add(at, candidate);
+        if (mirrored) {
+            java.util.Collections.reverse(inOrder);
+        }
+        long held = 0;
+        for (int index = 0; index < inOrder.size(); index++) {
+            Use use = inOrder.get(index);
+            long met = use.task.freeFrom & held;
+            if (met != 0 && idleBefore(inOrder, index) < longestClean(use.task, met)) {
+                return false;
+            }
+            held |= use.task.contains;
+        }
+        return true;
+    }
+
+    private int idleBefore(List<Use> inOrder, int index) {
+        Use before = inOrder.get(index - 1);
+        Use use = inOrder.get(index);
+        return mirrored ? before.from - use.until : use.from - before.until;
+    }
+
+    /** The longest full clean among the allergens that matter; the pool's own figure stands for those it does not name. */
+    private int longestClean(Task task, long met) {
+        int longest = 0;
+        for (String allergen : task.step.freeFrom()) {
+            longest = Math.max(longest, pool.deepCleanMinutes(allergen));
+        }
+        return met == 0 ? 0 : longest;
+    }
+
+    void add(Task task, int from, int until) {
+        uses.add(position(from), new Use(task, from, until));
+    }
+
+    void remove(int from) {
+        uses.remove(indexOf(from));
+    }
+
+    void setUntil(int from, int until) {
+        int index = indexOf(from);
+        uses.set(index, new Use(uses.get(index).task, from, until));
+    }
+
+    private int indexOf(int from) {
+        int index = position(from);
+        while (uses.get(index).task == null) {
+            index++;
+        }
+        return index;
+    }
+}

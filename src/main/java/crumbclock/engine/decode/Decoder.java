@@ -1,0 +1,269 @@
+package crumbclock.engine.decode;
+
+import crumbclock.domain.plan.Rule;
+import crumbclock.engine.model.CompiledOrder;
+import crumbclock.engine.model.CompiledProblem;
+import crumbclock.engine.model.Task;
+import crumbclock.engine.model.Unit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Makes a timetable from an order of work: serial schedule generation over units.
+ *
+ * <p>What does not work out is mended step by step, always in the same way: a task outside the unit that must start
+ * later gets a bound and the decode begins anew; a unit without a place waits until the others are placed; then its order gives up
+ * its buffer (backward only), then all its units are placed together, then it is left out.
+ *
+ * <p>Not thread-safe: one for each search. A decode depends on the order of work alone.
+ */
+public final class Decoder {
+
+    /** How hard an order is to place, from the easiest; backward orders start with their wished buffer. */
+    private static final int BUFFERED = 0;
+    private static final int SPLIT = 1;
+    private static final int TOGETHER = 2;
+    private static final int LEFT_OUT = 3;
+
+    /** Bounds raised in one decode before the order concerned is placed as a whole. */
+    private static final int MOST_RAISES = 40;
+
+    private final CompiledProblem compiled;
+    private final Board board;
+    private final Obstacle obstacle = new Obstacle();
+    private final UnitPlacer units;
+    private final boolean[] active;
+    private final int[] release;
+    private final int[] stage;
+    private final Rule[] reason;
+    private final Task[] reasonTask;
+    private final boolean[] done;
+    private final int[] extraRelease;
+    private long schedules;
+
+    public Decoder(CompiledProblem compiled) {
+        this.compiled = compiled;
+        board = new Board(compiled);
+        units = new UnitPlacer(board, obstacle);
+        active = new boolean[compiled.tasks.length];
+        release = new int[compiled.tasks.length];
+        extraRelease = new int[compiled.tasks.length];
+        stage = new int[compiled.orders.length];
+        reason = new Rule[compiled.orders.length];
+        reasonTask = new Task[compiled.orders.length];
+        done = new boolean[compiled.units.fine.length];
+    }
+
+    public CompiledProblem compiled() {
+        return compiled;
+    }
+
+    /** The timetable of the last decode. */
+    public Board board() {
+        return board;
+    }
+
+    /** Schedules generated so far: one for each pass over the units, mended ones included. */
+    public long schedules() {
+        return schedules;
+    }
+
+    /** Whether the order is part of the last decode's timetable. */
+    public boolean isPossible(int order) {
+        return stage[order] != LEFT_OUT;
+    }
+
+    /** The rule that was in the way when an order was left out. */
+    public Rule reason(int order) {
+        return reason[order];
+    }
+
+    /** The step that found no place when an order was left out. */
+    public Task reasonTask(int order) {
+        return reasonTask[order];
+    }
+
+    /** Decodes all orders. {@code sequence} holds each unit's index once. */
+    public void decode(int[] sequence) {
+        Arrays.fill(stage, compiled.mirrored ? BUFFERED : SPLIT);
+        run(sequence);
+    }
+
+    /** Decodes the given orders only; the others are left out. */
+    public void decode(int[] sequence, boolean[] wanted) {
+        for (int order = 0; order < stage.length; order++) {
+            stage[order] = !wanted[order] ? LEFT_OUT : compiled.mirrored ? BUFFERED : SPLIT;
+        }
+        run(sequence);
+    }
+
+    private void run(int[] sequence) {
+        Arrays.fill(extraRelease, 0);
+        Arrays.fill(reason, null);
+        int raises = 0;
+        boolean again = true;
+        while (again) {
+            schedules++;
+            begin();
+            Outcome outcome = pass(sequence);
+            again = outcome != Outcome.PLACED;
+            if (outcome == Outcome.RAISE && raises++ < MOST_RAISES) {
+                int task = obstacle.task.index;
+                extraRelease[task] = Math.max(extraRelease[task] + 1, obstacle.minute);
+            } else if (again) {
+                giveWay(obstacle.task);
+                raises = 0;
+            }
+        }
+    }
+
+    private void begin() {
+        board.reset();
+        Arrays.fill(done, false);
+        for (Task task : compiled.tasks) {
+            active[task.index] = isWanted(task);
+        }
+        System.arraycopy(extraRelease, 0, release, 0, release.length);
+        if (compiled.mirrored) {
+            for (CompiledOrder order : compiled.orders) {
+                if (stage[order.index()] == BUFFERED) {
+                    for (Task finish : order.finishes()) {
+                        release[finish.index] = Math.max(release[finish.index],
+                                compiled.horizon - order.latestStart() + order.bufferWish());
+                    }
+                }
+            }
+        }
+        units.begin(active);
+        new FixedWork(board).book();
+    }
+
+    private boolean isWanted(Task task) {
+        if (task.order >= 0) {
+            return stage[task.order] != LEFT_OUT;
+        }
+        for (int order : compiled.ordersOfOwner[task.owner]) {
+            if (stage[order] != LEFT_OUT) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Goes through the units until all are placed; units that find no place wait for the next round. */
+    private Outcome pass(int[] sequence) {
+        List<Integer> waiting = new ArrayList<>(sequence.length);
+        for (int unit : sequence) {
+            waiting.add(unit);
+        }
+        while (!waiting.isEmpty()) {
+            List<Integer> stuck = new ArrayList<>();
+            Task firstStuck = null;
+            Rule firstRule = null;
+            for (int unit : waiting) {
+                Outcome outcome = placeWithBefore(unit);
+                if (outcome == Outcome.RAISE) {
+                    return outcome;
+                }
+                if (outcome == Outcome.NEVER) {
+                    stuck.add(unit);
+                    if (firstStuck == null) {
+                        firstStuck = obstacle.task;
+                        firstRule = obstacle.rule;
+                    }
+                }
+            }
+            if (stuck.size() == waiting.size()) {
+                obstacle.task = firstStuck;
+                obstacle.rule = firstRule;
+                return Outcome.NEVER;
+            }
+            waiting = stuck;
+        }
+        return Outcome.PLACED;
+    }
+
+    private Outcome placeWithBefore(int unit) {
+        if (done[unit]) {
+            return Outcome.PLACED;
+        }
+        Unit fine = compiled.units.fine[unit];
+        Task[] members = members(fine);
+        for (Task member : members) {
+            for (var link : member.before) {
+                int before = compiled.units.unitOf[link.from().index];
+                if (!done[before] && active[link.from().index] && !board.placed[link.from().index] && !isIn(members, link.from())) {
+                    Outcome outcome = placeWithBefore(before);
+                    if (outcome != Outcome.PLACED) {
+                        return outcome;
+                    }
+                }
+            }
+        }
+        Outcome outcome = units.place(units.open(members, active), release);
+        if (outcome == Outcome.PLACED) {
+            done[unit] = true;
+            if (members != fine.members()) {
+                for (Task member : members) {
+                    done[compiled.units.unitOf[member.index]] = true;
+                }
+            }
+        }
+        return outcome;
+    }
+
+    private static boolean isIn(Task[] members, Task task) {
+        for (Task member : members) {
+            if (member == task) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The unit's own members; with all other open units of its orders, where an order is placed as a whole. */
+    private Task[] members(Unit unit) {
+        boolean together = false;
+        for (int order : unit.orders()) {
+            together |= stage[order] == TOGETHER;
+        }
+        if (!together) {
+            return unit.members();
+        }
+        boolean[] taken = new boolean[compiled.units.fine.length];
+        List<Task> members = new ArrayList<>();
+        take(unit.index(), taken, members);
+        for (int order : unit.orders()) {
+            if (stage[order] == TOGETHER) {
+                for (int other : compiled.units.unitsOfOrder[order]) {
+                    take(other, taken, members);
+                }
+            }
+        }
+        return compiled.units.inOrder(members);
+    }
+
+    private void take(int unit, boolean[] taken, List<Task> members) {
+        if (!taken[unit] && !done[unit]) {
+            taken[unit] = true;
+            members.addAll(List.of(compiled.units.fine[unit].members()));
+        }
+    }
+
+    /** An order whose task is stuck becomes easier to place, or is left out. */
+    private void giveWay(Task stuck) {
+        int[] orders = stuck.order >= 0 ? new int[] {stuck.order} : compiled.ordersOfOwner[stuck.owner];
+        for (int order : orders) {
+            if (stage[order] != LEFT_OUT) {
+                stage[order]++;
+                reason[order] = obstacle.rule;
+                reasonTask[order] = stuck;
+                if (stage[order] == LEFT_OUT) {
+                    // what was found out while it was there need not hold without it
+                    Arrays.fill(extraRelease, 0);
+                }
+            }
+        }
+    }
+}

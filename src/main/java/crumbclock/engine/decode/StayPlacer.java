@@ -1,0 +1,188 @@
+package crumbclock.engine.decode;
+
+import crumbclock.domain.plan.Rule;
+import crumbclock.engine.book.CavityBook;
+import crumbclock.engine.book.IntList;
+import crumbclock.engine.model.Task;
+import crumbclock.units.Span;
+
+/** Where a thing stands or bakes: shelves, surfaces and ovens, asked in the order that the step prefers. */
+final class StayPlacer {
+
+    private static final int FREE = -1;
+    private static final int ON_SHELVES = Integer.MAX_VALUE;
+
+    private final Board board;
+    private Rule rule = Rule.R10;
+    /** What the last question found: a surface, or {@link #ON_SHELVES}. */
+    private int found;
+    private int ovenEnd;
+
+    StayPlacer(Board board) {
+        this.board = board;
+    }
+
+    /** The rule that was in the way last. */
+    Rule rule() {
+        return rule;
+    }
+
+    /**
+     * −1 when the thing has room for {@code [from, until)} in one of its candidate places, in order of preference, which
+     * {@link #book} then takes; else the first later start worth asking for.
+     */
+    int blockedUntil(Task task, int from, int until) {
+        found = -1;
+        if (task.step.place().isEmpty()) {
+            return FREE;
+        }
+        int next = board.compiled.horizon + 1;
+        boolean shelvesAsked = false;
+        for (int spot : task.spots) {
+            if (spot >= 0 && shelvesAsked) {
+                continue;
+            }
+            shelvesAsked |= spot >= 0;
+            int blocked = spot >= 0 ? board.shelves.blockedUntil(task, from, until) : surfaceBlock(task, -1 - spot, from, until);
+            if (blocked <= from) {
+                found = spot >= 0 ? ON_SHELVES : -1 - spot;
+                return FREE;
+            }
+            next = Math.min(next, blocked);
+            rule = spot >= 0 ? Rule.R10 : Rule.R06;
+        }
+        if (task.spots.length == 0) {
+            rule = Rule.R11;
+        }
+        return Math.max(from + 1, next);
+    }
+
+    private int surfaceBlock(Task task, int surface, int from, int until) {
+        int blocked = board.surfaces[surface].blockedUntil(from, until, task.areaMm2);
+        if (blocked < 0 && board.compiled.hasFreeFrom && task.open) {
+            IntList here = board.onSurface[surface];
+            for (int index = 0; index < here.size(); index++) {
+                Task other = board.compiled.tasks[here.get(index)];
+                boolean stands = board.placed[other.index] && board.surface[other.index] == surface && other != task;
+                boolean meet = stands && other.open
+                        && ((task.contains & other.freeFrom) | (task.freeFrom & other.contains)) != 0;
+                int otherEnd = meet && board.openEnded[other.index] ? board.compiled.horizon : meet ? board.end[other.index] : 0;
+                if (meet && board.start[other.index] < until && from < otherEnd) {
+                    blocked = Math.max(blocked, otherEnd);
+                }
+            }
+        }
+        return blocked;
+    }
+
+    /** Takes what the last question with the same arguments found. */
+    void book(Task task, int from, int until) {
+        if (task.step.place().isEmpty()) {
+            return;
+        }
+        if (found == ON_SHELVES) {
+            board.kind[task.index] = board.shelves.kindFound();
+            board.shelves.book(task);
+        } else {
+            board.kind[task.index] = board.compiled.kitchen().surfaces().get(found).kind();
+            board.surface[task.index] = found;
+            board.surfaces[found].book(from, until, task.areaMm2);
+            board.onSurface[found].add(task.index);
+        }
+    }
+
+    /** Ends a stay that was booked until {@code bookedUntil}. */
+    void shorten(Task task, int bookedUntil, int until) {
+        int surface = board.surface[task.index];
+        if (surface >= 0) {
+            board.surfaces[surface].release(until, bookedUntil, task.areaMm2);
+        } else if (task.step.place().isPresent()) {
+            board.shelves.shorten(task, until);
+        }
+    }
+
+    int ovenEnd() {
+        return ovenEnd;
+    }
+
+    /** −1 when the bake can start at {@code start} in the cavity ({@link #ovenEnd} says when it ends); else a later start. */
+    int tryOven(Task task, int cavity, int start, HandsPlacer hands) {
+        CavityBook book = board.cavities[cavity];
+        int shortest = start + task.leastLength();
+        int longest = task.most == Integer.MAX_VALUE ? shortest : start + task.mostLength();
+        int next = start + 1;
+        int horizon = board.compiled.horizon;
+        if (shortest > Math.min(horizon, task.latestEnd)) {
+            rule = Rule.R14;
+            return horizon + 1;
+        }
+        if (!canTouch(task, book, start, start + task.inMinutes, true, hands)) {
+            rule = Rule.R04;
+            int touch = hands.findTouch(task.inPeople, start + 1, task.inMinutes, horizon);
+            // a touch shared with another load may come before the next free hand
+            return touch < 0 || book.sharedTouch(task, 0, 0, true) != null ? start + 1 : nextTouch(task, book, start, touch);
+        }
+        for (int end = shortest; end <= Math.min(longest, Math.min(horizon, task.latestEnd)); end++) {
+            if (!canTouch(task, book, end - task.outMinutes, end, false, hands)) {
+                rule = Rule.R04;
+                continue;
+            }
+            int blocked = book.blockedUntil(task, start, end);
+            if (blocked < 0) {
+                ovenEnd = end;
+                return FREE;
+            }
+            rule = Rule.R07;
+            if (end == shortest) {
+                next = Math.max(next, blocked - (board.compiled.mirrored ? longest - shortest : 0));
+            }
+        }
+        return Math.max(next, start + 1);
+    }
+
+    private int nextTouch(Task task, CavityBook book, int start, int touch) {
+        for (int at = start + 1; at < touch; at++) {
+            if (shared(task, book, at, at + task.inMinutes, true) != null) {
+                return at;
+            }
+        }
+        return touch;
+    }
+
+    private boolean canTouch(Task task, CavityBook book, int from, int until, boolean first, HandsPlacer hands) {
+        int[] who = first ? task.inPeople : task.outPeople;
+        return until == from || shared(task, book, from, until, first) != null || hands.toucher(who, from, until - from) != -1;
+    }
+
+    /** Another bake whose touch is the same real span, by somebody who may also touch this one. */
+    private Task shared(Task task, CavityBook book, int from, int until, boolean first) {
+        Span real = board.compiled.mirror(new Span(from, until));
+        Task other = book.sharedTouch(task, real.start(), real.end(), first != board.compiled.mirrored);
+        if (other == null) {
+            return null;
+        }
+        int person = first ? board.inPerson[other.index] : board.outPerson[other.index];
+        for (int allowed : first ? task.inPeople : task.outPeople) {
+            if (allowed == person) {
+                return other;
+            }
+        }
+        return null;
+    }
+
+    void bookOven(Task task, int cavity, int start, int end, HandsPlacer hands) {
+        CavityBook book = board.cavities[cavity];
+        Task in = shared(task, book, start, start + task.inMinutes, true);
+        Task out = shared(task, book, end - task.outMinutes, end, false);
+        // asked again, because other cavities may have been asked since
+        if (book.blockedUntil(task, start, end) >= 0) {
+            throw new IllegalStateException("the oven changed its mind about " + task);
+        }
+        book.book();
+        board.cavity[task.index] = cavity;
+        board.inPerson[task.index] = in != null ? board.inPerson[in.index]
+                : hands.bookTouch(task.inPeople, start, task.inMinutes);
+        board.outPerson[task.index] = out != null ? board.outPerson[out.index]
+                : hands.bookTouch(task.outPeople, end - task.outMinutes, task.outMinutes);
+    }
+}

@@ -1,0 +1,92 @@
+package crumbclock.engine.decode;
+
+import crumbclock.engine.model.Task;
+import java.util.Arrays;
+
+/**
+ * Places the members of a unit together: forward through the members, back to one that must start later, until all
+ * have a place. Bounds only grow, so it ends; and it gives up after so many steps back.
+ */
+final class UnitPlacer {
+
+    /** Steps back for each member before the unit counts as impossible: kitchens need a few, a contradiction needs all. */
+    private static final int MOST_STEPS_BACK = 200;
+
+    private final Board board;
+    private final Obstacle obstacle;
+    private final TaskPlacer placer;
+    private final int[] unitStamp;
+    private final int[] bound;
+    private final int[] position;
+    private int[] marks = new int[64];
+    private int stamp;
+
+    UnitPlacer(Board board, Obstacle obstacle) {
+        this.board = board;
+        this.obstacle = obstacle;
+        int count = board.compiled.tasks.length;
+        unitStamp = new int[count];
+        bound = new int[count];
+        position = new int[count];
+        placer = new TaskPlacer(board, obstacle, unitStamp);
+    }
+
+    /** Before a decode: which tasks take part at all. */
+    void begin(boolean[] active) {
+        stamp = 0;
+        for (int task = 0; task < unitStamp.length; task++) {
+            unitStamp[task] = active[task] ? 0 : -1;
+        }
+    }
+
+    /**
+     * Places all {@code members}, or none.
+     *
+     * @param release earliest start of each task, by task index
+     * @return {@link Outcome#RAISE} when a task outside must start later
+     */
+    Outcome place(Task[] members, int[] release) {
+        stamp++;
+        for (int index = 0; index < members.length; index++) {
+            Task task = members[index];
+            unitStamp[task.index] = stamp;
+            bound[task.index] = release[task.index];
+            position[task.index] = index;
+        }
+        if (marks.length < members.length) {
+            marks = new int[2 * members.length];
+        }
+        placer.beginUnit(members, stamp);
+        int begin = board.journal.mark();
+        int stepsLeft = MOST_STEPS_BACK * members.length;
+        int index = 0;
+        while (index < members.length) {
+            Task task = members[index];
+            marks[index] = board.journal.mark();
+            Outcome outcome = placer.place(task, bound[task.index]);
+            if (outcome == Outcome.PLACED) {
+                index++;
+                continue;
+            }
+            if (outcome == Outcome.RAISE && placer.inUnit(obstacle.task) && stepsLeft-- > 0) {
+                Task raised = obstacle.task;
+                bound[raised.index] = Math.max(board.start[raised.index] + 1, obstacle.minute);
+                index = position[raised.index];
+                board.journal.undoTo(marks[index]);
+                continue;
+            }
+            board.journal.undoTo(begin);
+            boolean outside = outcome == Outcome.RAISE && !placer.inUnit(obstacle.task) && !obstacle.task.fixed;
+            if (outcome == Outcome.RAISE && !outside) {
+                obstacle.task = task;
+            }
+            return outside ? Outcome.RAISE : Outcome.NEVER;
+        }
+        return Outcome.PLACED;
+    }
+
+    /** Members of a unit that still take part and are not placed yet. */
+    Task[] open(Task[] members, boolean[] active) {
+        return Arrays.stream(members).filter(task -> active[task.index] && !board.placed[task.index]).toArray(Task[]::new);
+    }
+}
