@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import crumbclock.domain.kitchen.PlaceKind;
 import crumbclock.domain.order.HandOverWay;
+import crumbclock.domain.work.EquipmentNeed;
 import crumbclock.domain.work.Footprint;
 import crumbclock.domain.work.Pan;
 import crumbclock.domain.work.Step;
@@ -166,5 +167,24 @@ class TradeFactsTest {
                     .allSatisfy(pair -> assertThat((int) pair.toList().get(0) - (int) pair.toList().get(1))
                             .isGreaterThanOrEqualTo(480));
         }
+    }
+
+    /** Bowl in mL and the largest cakes that a kitchen with it makes; loads per litre from mixer manuals. */
+    @ParameterizedTest
+    @CsvSource({"4800,smbc-marbled-cake,8,3", "4800,fruit-smbc-cake,10,2", "4800,praline-cake,9,2",
+            "7600,smbc-marbled-cake,10,3", "3000,whipped-cream-fruit-cake,8,2", "3000,abc-layer-cake,8,2"})
+    void usual_bowls_hold_usual_cakes(int bowlMl, String method, int inches, int layers) {
+        assertThat(mostInMixer(method, inches, layers)).isBetween(bowlMl / 2, bowlMl);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4800,smbc-marbled-cake,10,3", "3000,whipped-cream-fruit-cake,8,3"})
+    void larger_cakes_overflow_them(int bowlMl, String method, int inches, int layers) {
+        assertThat(mostInMixer(method, inches, layers)).isGreaterThan(bowlMl);
+    }
+
+    private static int mostInMixer(String method, int inches, int layers) {
+        return expand(cake(method, round(inches, layers))).steps().stream().flatMap(s -> s.equipment().stream())
+                .filter(need -> need.poolId().equals("mixer")).mapToInt(EquipmentNeed::amount).max().orElseThrow();
     }
 }
