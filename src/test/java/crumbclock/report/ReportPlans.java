@@ -51,6 +51,30 @@ public final class ReportPlans {
                         "two touches at once")));
     }
 
+    public static Plan of(Timetable timetable) {
+        return new Plan("Three for Saturday", timetable, List.of(), List.of(), 0, 0, new Plan.SearchNote(7, 1));
+    }
+
+    public static Timetable emptyTimetable() {
+        return new Timetable(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    /** Names steps, pieces, shelves and racks that the problem does not have. */
+    public static Timetable strangeTimetable() {
+        String id = "no-such-step";
+        return new Timetable(List.of(new PlacedStep(id, fri(18, 0), fri(18, 10), List.of(
+                        new PersonWork("odette", List.of(span(fri(18, 0), fri(18, 10))))),
+                        List.of(new UnitUse("no-such-pool", 3, fri(18, 0), fri(18, 10))), "no-such-bench", "oven")),
+                List.of(touch(id, TouchEnd.TAKE_OUT, "odette", fri(18, 20), 1)),
+                List.of(new OvenRun("no-such-oven", 175, fri(17, 0), fri(17, 10), fri(18, 0))),
+                List.of(new PanPlace(id, 0, "oven", 9, 0, 0, false),
+                        new PanPlace("A1/1/bake", 7, "oven", 0, 0, 0, false)),
+                List.of(place(id, "fridge", "F1", 0, 0, fri(18, 0), fri(19, 0)),
+                        place("A1/1/chill", "fridge", "no-such-shelf", 0, 0, fri(18, 0), fri(19, 0))),
+                List.of(new Cleaning("no-such-pool", 0, span(fri(18, 0), fri(18, 30)))),
+                List.of(new Outcome("A1", true, 0, 0, 0, 0, List.of(), List.of(id))));
+    }
+
     private static Plan plan(List<Finding> findings) {
         var outcomes = List.of(
                 new Outcome("A1", true, sat(8, 36), sat(10, 0), 84, 0, List.of(),

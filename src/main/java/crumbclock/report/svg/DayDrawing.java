@@ -109,8 +109,13 @@ public final class DayDrawing {
     private void lane(Svg svg, Lane lane, double top) {
         double height = laneHeight(lane);
         svg.leaf("line", "x1", 0.0, "y1", top, "x2", GUTTER + PLOT, "y2", top, "class", "lane-line");
-        svg.open("g", "font-size", FONT).text(2, top + 14, "lane-name", Fit.shorten(lane.name(), FONT, GUTTER - 6))
-                .close("g");
+        svg.open("g", "font-size", FONT);
+        double line = top + 14;
+        for (String part : Fit.lines(lane.name(), FONT * 1.1, GUTTER - 6, height > 2.5 * FONT ? 2 : 1)) {
+            svg.text(2, line, "lane-name", part);
+            line += FONT + 2;
+        }
+        svg.close("g");
         for (Lane.Shade shade : lane.shades()) {
             double from = x(shade.when().start());
             double width = x(shade.when().end()) - from;
@@ -118,9 +123,9 @@ public final class DayDrawing {
                     height - 2, "fill", "url(#p-" + shade.cssClass() + ")");
             String text = Fit.shorten(shade.text(), SMALL, width - 6);
             if (text.equals(shade.text())) {
-                svg.leaf("rect", "x", from + 2, "y", top + height - 15, "width", Fit.width(text, SMALL) + 4, "height",
+                svg.leaf("rect", "x", from + 2, "y", top + height / 2 - 6, "width", Fit.width(text, SMALL) + 4, "height",
                         12.0, "class", "paper");
-                svg.open("g", "font-size", SMALL).text(from + 4, top + height - 6, "quiet", text).close("g");
+                svg.open("g", "font-size", SMALL).text(from + 4, top + height / 2 + 3, "quiet", text).close("g");
             }
             svg.close("g");
         }
@@ -141,18 +146,23 @@ public final class DayDrawing {
         }
     }
 
-    /** Names of touches in a strip; one that would run into the one before it moves to the right. */
+    /** Names of touches in a strip; one with no room beside the name before it is counted there: "A1 +2". */
     private void touchNames(Svg svg, Lane lane, Lane.Look look, double y) {
-        double free = 0;
+        var touches = lane.bars().stream().filter(bar -> bar.look() == look).toList();
         svg.open("g", "font-size", SMALL);
-        for (Lane.Bar bar : lane.bars()) {
-            if (bar.look() == look) {
-                double width = Fit.width(bar.label(), SMALL) * 1.1;
-                double middle = (x(bar.when().start()) + x(bar.when().end())) / 2;
-                double from = Math.max(free, middle - width / 2);
-                svg.text(from, y, "strong", bar.label());
-                free = from + width + 3;
+        int next = 0;
+        while (next < touches.size()) {
+            String name = touches.get(next).label();
+            double middle = (x(touches.get(next).when().start()) + x(touches.get(next).when().end())) / 2;
+            double from = middle - Fit.width(name, SMALL) * 0.55;
+            int more = 0;
+            String text = name;
+            while (++next < touches.size()
+                    && x(touches.get(next).when().start()) < from + Fit.width(text, SMALL) * 1.1 + 8) {
+                more++;
+                text = name + " +" + more;
             }
+            svg.text(from, y, "strong", text);
         }
         svg.close("g");
     }

@@ -18,7 +18,7 @@ public final class RackDrawing {
     public static String draw(PlanView view, Scale scale, OvenMoment moment, int rackIndex) {
         Cavity cavity = moment.cavity();
         Rack rack = cavity.racks().get(rackIndex);
-        double small = scale.letters(2.5);
+        double small = scale.letters(2.2);
         double width = rack.widthMm() + 2 * PAD;
         double height = rack.depthMm() + small * 1.8 + 2 * PAD;
         var svg = new Svg(scale.paper(width), scale.paper(height), Svg.number(-PAD) + " " + Svg.number(-PAD) + " "
@@ -45,8 +45,8 @@ public final class RackDrawing {
         double top = rack.depthMm() - pan.place().yMm() - foot.depthMm();
         double x = pan.place().xMm() + foot.widthMm() / 2.0;
         double middle = top + foot.depthMm() / 2.0;
-        double small = scale.letters(2.5);
-        double normal = scale.letters(3.2);
+        double small = scale.letters(2.2);
+        double normal = scale.letters(2.9);
         int order = view.orderIndex(view.ownerId(pan.place().stepId()));
         svg.open("g", "class", "item " + Patterns.tint(order) + (pan.cameIn() ? " came-in" : "")
                 + (pan.goesOut() ? " goes-out" : "")).title(pan.label());

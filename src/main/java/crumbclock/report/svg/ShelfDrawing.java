@@ -29,8 +29,8 @@ public final class ShelfDrawing {
         this.scale = scale;
         this.stretch = stretch;
         this.shelf = stretch.shelf();
-        this.small = scale.letters(2.5);
-        this.normal = scale.letters(3.2);
+        this.small = scale.letters(2.2);
+        this.normal = scale.letters(2.9);
     }
 
     public static String draw(PlanView view, Scale scale, ShelfStretch stretch) {

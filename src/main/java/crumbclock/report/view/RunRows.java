@@ -148,26 +148,26 @@ final class RunRows {
                 standsIn(touch.stepId()), "", window, notes);
     }
 
-    /** What the thing is wanted for, and when: the following step that begins first. */
+    /** What the thing is wanted for first, when, and how long it must be out before that. */
     private Optional<String> nextWork(String stepId) {
-        String best = null;
-        int start = Integer.MAX_VALUE;
+        Wait first = null;
+        PlacedStep next = null;
         for (Wait wait : view.waitsFrom(stepId)) {
-            var next = view.findPlaced(wait.toStepId());
-            if (next.isPresent() && next.get().start() < start) {
-                start = next.get().start();
-                best = wait.toStepId();
+            var placed = view.findPlaced(wait.toStepId());
+            if (placed.isPresent() && (next == null || placed.get().start() < next.start())) {
+                first = wait;
+                next = placed.get();
             }
         }
-        if (best == null) {
+        if (next == null) {
             return Optional.empty();
         }
-        var placed = view.findPlaced(best).orElseThrow();
-        String who = placed.work().stream().map(one -> view.personName(one.personId()))
+        String who = next.work().stream().map(one -> view.personName(one.personId()))
                 .collect(Collectors.joining(", "));
-        int end = view.findPlaced(stepId).map(PlacedStep::end).orElse(start);
-        return Optional.of("next: " + view.stepName(best) + " " + clock.timeSeenFrom(end, start)
-                + (who.isEmpty() ? "" : " (" + who + ")"));
+        int end = view.findPlaced(stepId).map(PlacedStep::end).orElse(next.start());
+        return Optional.of("next: " + view.stepName(next.stepId()) + " " + clock.timeSeenFrom(end, next.start())
+                + (who.isEmpty() ? "" : " (" + who + ")") + (first.leastMinutes() <= 0 ? ""
+                        : ", out at least " + ClockText.duration(first.leastMinutes()) + " before"));
     }
 
     private String standsIn(String stepId) {

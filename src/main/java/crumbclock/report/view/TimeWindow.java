@@ -63,18 +63,6 @@ public record TimeWindow(int from, int until) {
         return from == Integer.MIN_VALUE ? Optional.empty() : Optional.of(new TimeWindow(from, until));
     }
 
-    /**
-     * By when a thing must be out so that every following step can begin as planned; {@link Wait#NO_MOST} when
-     * nothing follows. Counted to the start of the taking-out touch.
-     */
-    public static int neededBy(PlanView view, String stepId) {
-        int takeOutMinutes = view.findStep(stepId).map(Step::takeOutMinutes).orElse(0);
-        return view.waitsFrom(stepId).stream()
-                .flatMap(wait -> view.findPlaced(wait.toStepId()).stream()
-                        .map(next -> next.start() - wait.leastMinutes() - takeOutMinutes))
-                .min(Integer::compare).orElse(Wait.NO_MOST);
-    }
-
     private static TimeWindow restEnd(Step step, PlacedStep placed) {
         int restFrom = placed.start() + step.putInMinutes();
         return new TimeWindow(restFrom + step.leastMinutes(), plus(restFrom, step.mostMinutes()));

@@ -3,9 +3,12 @@ package crumbclock.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crumbclock.domain.plan.Plan;
+import crumbclock.formats.csv.FridgeCsv;
+import crumbclock.formats.csv.TimetableCsv;
 import crumbclock.report.ReportFixture;
 import crumbclock.report.ReportPlans;
 import crumbclock.report.Xml;
+import crumbclock.report.text.PlanSummary;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TimeZone;
@@ -90,6 +93,7 @@ class PlanPageTest {
         String odette = section(page, "run-0").getTextContent();
         assertThat(odette).contains("take out between 20:01 and 20:21").contains("Fridge: F2, left")
                 .contains("timer 20 min, to 20:01; planned out 20:07").contains("with Pell")
+                .contains("next: cover with paste 09:10 (Odette), out at least 30 min before")
                 .contains("turn on Oven to 175 °C").contains("put it down, go on at 10:05");
         assertThat(section(page, "run-1").getTextContent()).contains("Fridge: F2, right back")
                 .contains("full clean: Mixer bowl 2");
@@ -123,6 +127,27 @@ class PlanPageTest {
     void shows_each_limit_in_both_scales() {
         assertThat(section(page, "cautions").getTextContent()).contains("5 °C (41 °F)").contains("8 °C")
                 .contains("57 to 21 °C (135 to 70 °F)").contains("240 min out of the cold");
+    }
+
+    @Test
+    void shows_even_a_plan_without_anything_in_it() {
+        String empty = PlanPage.render(ReportFixture.problem(), ReportPlans.of(ReportPlans.emptyTimetable()));
+
+        assertThat(section(empty, "timetable").getTextContent())
+                .contains("Friday 12 June 2026: nobody works and no oven is on.");
+        assertThat(section(empty, "orders").getTextContent()).contains("not possible");
+    }
+
+    @Test
+    void shows_even_a_plan_that_names_what_does_not_exist() {
+        var plan = ReportPlans.of(ReportPlans.strangeTimetable());
+
+        String strange = PlanPage.render(ReportFixture.problem(), plan);
+
+        assertThat(section(strange, "run-0").getTextContent()).contains("no-such-step").contains("no-such-pool 4");
+        assertThat(PlanSummary.render(ReportFixture.problem(), plan)).contains("Fullest shelf");
+        assertThat(TimetableCsv.write(ReportFixture.problem(), plan)).contains("no-such-step");
+        assertThat(FridgeCsv.write(ReportFixture.problem(), plan)).contains("no-such-step");
     }
 
     @Test

@@ -37,7 +37,7 @@ class ShelfDrawingTest {
         var stretches = ShelfStretch.of(view);
         assertThat(stretches).isNotEmpty();
         for (ShelfStretch stretch : stretches) {
-            var svg = Xml.parse(ShelfDrawing.draw(view, new Scale(6), stretch)).getDocumentElement();
+            var svg = Xml.parse(ShelfDrawing.draw(view, new Scale(10), stretch)).getDocumentElement();
             var groups = Xml.withClass(svg, "g", "item");
             int count = stretch.items().size();
             assertThat(groups).as("above and front").hasSize(2 * count);
@@ -53,13 +53,13 @@ class ShelfDrawingTest {
 
     @Test
     void keeps_the_scale_of_paper() {
-        var svg = Xml.parse(ShelfDrawing.draw(view, new Scale(6), ShelfStretch.of(view).get(0))).getDocumentElement();
+        var svg = Xml.parse(ShelfDrawing.draw(view, new Scale(10), ShelfStretch.of(view).get(0))).getDocumentElement();
         String[] viewBox = svg.getAttribute("viewBox").split(" ");
 
         double paper = Double.parseDouble(svg.getAttribute("width").replace("mm", ""));
 
-        assertThat(paper * 6).isCloseTo(Double.parseDouble(viewBox[2]), Offset.offset(0.05));
-        assertThat(new Scale(6).paperWidth(stretchWidth())).isEqualTo(svg.getAttribute("width"));
+        assertThat(paper * 10).isCloseTo(Double.parseDouble(viewBox[2]), Offset.offset(0.1));
+        assertThat(new Scale(10).paperWidth(stretchWidth())).isEqualTo(svg.getAttribute("width"));
     }
 
     private int stretchWidth() {
@@ -69,7 +69,7 @@ class ShelfDrawingTest {
     @Test
     void draws_heights_in_the_view_from_the_front() {
         var stretch = ShelfStretch.of(view).get(0);
-        var svg = Xml.parse(ShelfDrawing.draw(view, new Scale(6), stretch)).getDocumentElement();
+        var svg = Xml.parse(ShelfDrawing.draw(view, new Scale(10), stretch)).getDocumentElement();
         var front = Xml.withClass(svg, "g", "item").get(stretch.items().size());
 
         assertThat(box(front)[3]).isEqualTo(stretch.items().get(0).form().heightMm());
@@ -82,7 +82,7 @@ class ShelfDrawingTest {
             for (int rack = 0; rack < moment.cavity().racks().size(); rack++) {
                 int index = rack;
                 var pans = moment.pans().stream().filter(pan -> pan.place().rack() == index).toList();
-                var svg = Xml.parse(RackDrawing.draw(view, new Scale(6), moment, rack)).getDocumentElement();
+                var svg = Xml.parse(RackDrawing.draw(view, new Scale(10), moment, rack)).getDocumentElement();
                 var groups = Xml.withClass(svg, "g", "item");
                 assertThat(groups).hasSameSizeAs(pans);
                 for (int i = 0; i < pans.size(); i++) {
@@ -100,9 +100,7 @@ class ShelfDrawingTest {
 
     @Test
     void chooses_one_scale_by_the_widest_thing() {
-        assertThat(Scale.forWidest(1_000).times()).isEqualTo(6);
-        assertThat(Scale.forWidest(1_001).times()).isEqualTo(8);
-        assertThat(Scale.forWidest(1_400).times()).isEqualTo(8);
-        assertThat(Scale.forWidest(1_401).times()).isEqualTo(16);
+        assertThat(Scale.forWidest(1_700).times()).isEqualTo(10);
+        assertThat(Scale.forWidest(1_701).times()).isEqualTo(20);
     }
 }
