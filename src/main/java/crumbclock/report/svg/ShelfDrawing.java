@@ -130,7 +130,7 @@ public final class ShelfDrawing {
                 floor - height, "width", (double) foot.widthMm(), "height", height, "class", "thing");
         if (height > small) {
             String text = item.label() + " " + item.form().heightMm() + " mm high";
-            String fits = Fit.width(text, small) <= foot.widthMm() ? text
+            String fits = Fit.width(text, small) <= foot.widthMm() * 0.92 ? text
                     : Fit.shorten(item.label(), small, foot.widthMm());
             svg.open("g", "font-size", small, "text-anchor", "middle").text(item.placement().xMm()
                     + foot.widthMm() / 2.0, floor - small * 0.35, "plain", fits).close("g");
