@@ -1,0 +1,40 @@
+package crumbclock.rules.fact;
+
+import crumbclock.domain.plan.OvenRun;
+import crumbclock.units.Span;
+
+/**
+ * An oven run, its minutes put in order so that spans can be made of them; rule R08 tells when they were not.
+ *
+ * @param no unlike that of every other run; orders pairs
+ */
+public record HeatRun(int no, OvenRun run) {
+
+    public String cavityId() {
+        return run.cavityId();
+    }
+
+    public int temperatureC() {
+        return run.temperatureC();
+    }
+
+    public int from() {
+        return run.from();
+    }
+
+    public int readyAt() {
+        return Math.max(run.from(), run.readyAt());
+    }
+
+    public int until() {
+        return Math.max(readyAt(), run.until());
+    }
+
+    public Span on() {
+        return new Span(from(), until());
+    }
+
+    public Span heatingUp() {
+        return new Span(from(), readyAt());
+    }
+}
