@@ -1,0 +1,9 @@
+package crumbclock.app;
+
+/** The program contradicts itself: no input should lead here, and no plan may be shown. */
+public final class PlanFault extends RuntimeException {
+
+    public PlanFault(String message) {
+        super(message);
+    }
+}
