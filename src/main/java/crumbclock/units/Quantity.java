@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /** An amount with its unit, as text: "8 in", "20 cm", "4.8 L", or a bare number of base units. */
 public final class Quantity {
 
-    private static final Pattern NUMBER_THEN_WORD = Pattern.compile("([+-]?[0-9][0-9.,/\\s½¼¾eE+-]*?|[½¼¾])\\s*([^0-9.,/\\s½¼¾+-].*)?");
+    private static final Pattern NUMBER_THEN_WORD = Pattern.compile("([+-]?[0-9][0-9.,/\\s½¼¾]*?|[½¼¾])\\s*([^0-9.,/\\s½¼¾+-].*)");
 
     private Quantity() {
     }
@@ -20,16 +20,13 @@ public final class Quantity {
      * @return empty when the number is none or the unit is unknown or measures something else
      */
     public static Optional<BigDecimal> parse(String text, Set<Dimension> allowed) {
+        var bare = Numeral.parse(text);
         var parts = NUMBER_THEN_WORD.matcher(text.strip());
-        if (!parts.matches()) {
-            return Optional.empty();
-        }
-        var number = Numeral.parse(parts.group(1));
-        if (parts.group(2) == null || number.isEmpty()) {
-            return number;
+        if (bare.isPresent() || !parts.matches()) {
+            return bare;
         }
         return Unit.findByWord(parts.group(2))
                 .filter(unit -> allowed.contains(unit.dimension()))
-                .map(unit -> unit.toBase(number.get()));
+                .flatMap(unit -> Numeral.parse(parts.group(1)).map(unit::toBase));
     }
 }

@@ -63,7 +63,7 @@ public final class ReportPlans {
         var timetable = new Timetable(steps(), touches(), List.of(
                 new OvenRun("oven", 175, fri(17, 10), fri(17, 25), fri(17, 59)),
                 new OvenRun("oven", 165, fri(17, 59), fri(18, 8), fri(19, 0))), pans(), PLACEMENTS,
-                List.of(new Cleaning("bowl", 1, span(fri(18, 25), fri(18, 50)))), outcomes);
+                List.of(new Cleaning("bowl", 1, span(fri(18, 30), fri(18, 55)))), outcomes);
         return new Plan("Three for Saturday", timetable, findings, List.of(
                 new CostLine("lateness", "lateness", true, 12_500, 1),
                 new CostLine("W01", "a buffer before the hand-over", false, 300, 1),

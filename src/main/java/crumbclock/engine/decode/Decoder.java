@@ -232,22 +232,27 @@ public final class Decoder {
             return unit.members();
         }
         boolean[] taken = new boolean[compiled.units.fine.length];
-        List<Task> members = new ArrayList<>();
-        take(unit.index(), taken, members);
-        for (int order : unit.orders()) {
-            if (stage[order] == TOGETHER) {
-                for (int other : compiled.units.unitsOfOrder[order]) {
-                    take(other, taken, members);
+        List<Unit> group = new ArrayList<>();
+        take(unit.index(), taken, group);
+        // orders that share a bowl, and are both placed as a whole, are placed together
+        for (int next = 0; next < group.size(); next++) {
+            for (int order : group.get(next).orders()) {
+                if (stage[order] == TOGETHER) {
+                    for (int other : compiled.units.unitsOfOrder[order]) {
+                        take(other, taken, group);
+                    }
                 }
             }
         }
+        List<Task> members = new ArrayList<>();
+        group.forEach(part -> members.addAll(List.of(part.members())));
         return compiled.units.inOrder(members);
     }
 
-    private void take(int unit, boolean[] taken, List<Task> members) {
+    private void take(int unit, boolean[] taken, List<Unit> group) {
         if (!taken[unit] && !done[unit]) {
             taken[unit] = true;
-            members.addAll(List.of(compiled.units.fine[unit].members()));
+            group.add(compiled.units.fine[unit]);
         }
     }
 

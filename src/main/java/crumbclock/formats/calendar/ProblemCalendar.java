@@ -8,7 +8,6 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
@@ -105,7 +104,7 @@ public record ProblemCalendar(ProblemClock clock, boolean trusted) {
     }
 
     private static List<ClockText.DayRange> rangesOf(LocalDate day, Map<String, List<ClockText.DayRange>> ranges) {
-        String weekday = day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ROOT).toLowerCase(Locale.ROOT);
+        String weekday = day.getDayOfWeek().name().toLowerCase(Locale.ROOT);
         return Optional.ofNullable(ranges.get(day.toString()))
                 .or(() -> Optional.ofNullable(ranges.get(weekday)))
                 .orElseGet(() -> ranges.getOrDefault(EVERY_DAY, List.of()));

@@ -118,7 +118,10 @@ public final class JsonDoc {
         return array;
     }
 
+    /** The parser's own words, without its character codes and places. */
     private static String firstLine(String message) {
-        return message.lines().findFirst().orElse("").replaceAll(": expecting .*| \\(.*", "");
+        String line = message.lines().findFirst().orElse("")
+                .replaceAll("\\(([^()]*) \\(code [^()]*\\)\\)", "$1").replaceAll(" \\(start marker at.*", "");
+        return line.isEmpty() ? "a fault" : Character.toLowerCase(line.charAt(0)) + line.substring(1);
     }
 }

@@ -1,5 +1,6 @@
 package crumbclock.report.html;
 
+import crumbclock.domain.kitchen.Rack;
 import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.report.svg.DayDrawing;
@@ -116,7 +117,7 @@ final class PageModel {
 
     /** What is in a cavity between two changes. */
     public record OvenRow(int number, String when, String heat, List<String> bakes, List<RackBlock> racks,
-            String emptyRacks) {
+            String emptyRacks, String paperWidth) {
     }
 
     /** A rack with pans. */
@@ -158,7 +159,8 @@ final class PageModel {
             }
         }
         return new OvenRow(moment.number(), clock.daySpan(moment.when()), heat, bakes, racks,
-                String.join(", ", empty));
+                String.join(", ", empty), scale.paperWidth(moment.cavity().racks().stream().mapToInt(Rack::widthMm)
+                        .max().orElse(0)));
     }
 
     /** A store with its shelves from the top down. */
@@ -167,7 +169,7 @@ final class PageModel {
 
     /** One shelf with all its stretches. */
     public record ShelfBlock(String name, int widthMm, int depthMm, int clearHeightMm, String freeFrom,
-            List<StretchRow> stretches) {
+            String paperWidth, List<StretchRow> stretches) {
     }
 
     /** What stands on a shelf between two changes. */
@@ -193,7 +195,7 @@ final class PageModel {
                     }
                 }
                 shelves.add(new ShelfBlock(shelf.name(), shelf.widthMm(), shelf.depthMm(), shelf.clearHeightMm(),
-                        String.join(", ", shelf.freeFrom()), rows));
+                        String.join(", ", shelf.freeFrom()), scale.paperWidth(shelf.widthMm()), rows));
             }
             stores.add(new StoreBlock(store.name(), shelves));
         }

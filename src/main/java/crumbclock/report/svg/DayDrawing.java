@@ -13,7 +13,9 @@ public final class DayDrawing {
     private static final double GUTTER = 128;
     private static final double PLOT = 960;
     private static final double HEAD = 26;
-    private static final double PERSON_ROW = 32;
+    /** A person's row has a strip above it for the names of things taken out, one below for those put in. */
+    private static final double PERSON_ROW = 54;
+    private static final double STRIP = 11;
     private static final double ROW = 17;
     private static final double FONT = 11;
     private static final double SMALL = 9.5;
@@ -43,8 +45,8 @@ public final class DayDrawing {
         var lanes = Lanes.of(view);
         for (Span window : Panels.of(view, day)) {
             var drawing = new DayDrawing(view.clock(), window);
-            panels.add(new Panel(view.clock().day(window.start()) + ", " + view.clock().time(window.start()) + " to "
-                    + view.clock().time(window.end()), drawing.draw(lanes)));
+            panels.add(new Panel(view.clock().time(window.start()) + " to " + view.clock().time(window.end()),
+                    drawing.draw(lanes)));
         }
         return panels;
     }
@@ -122,15 +124,37 @@ public final class DayDrawing {
             }
             svg.close("g");
         }
+        boolean person = lane.group().equals("people");
+        double strip = person ? STRIP : 0;
         var rows = lane.rows();
         for (int pass = 0; pass < 2; pass++) {
             for (int i = 0; i < rows.size(); i++) {
                 var bar = lane.bars().get(i);
                 if (bar.isTouch() == (pass == 1)) {
-                    bar(svg, bar, top + 3 + rows.get(i) * rowHeight(lane), rowHeight(lane) - 2);
+                    bar(svg, bar, top + 3 + rows.get(i) * rowHeight(lane) + strip, rowHeight(lane) - 2 - 2 * strip);
                 }
             }
         }
+        if (person) {
+            touchNames(svg, lane, Lane.Look.TAKE_OUT, top + 3 + STRIP - 2.5);
+            touchNames(svg, lane, Lane.Look.PUT_IN, top + PERSON_ROW + 1 - STRIP + 9);
+        }
+    }
+
+    /** Names of touches in a strip; one that would run into the one before it moves to the right. */
+    private void touchNames(Svg svg, Lane lane, Lane.Look look, double y) {
+        double free = 0;
+        svg.open("g", "font-size", SMALL);
+        for (Lane.Bar bar : lane.bars()) {
+            if (bar.look() == look) {
+                double width = Fit.width(bar.label(), SMALL) * 1.1;
+                double middle = (x(bar.when().start()) + x(bar.when().end())) / 2;
+                double from = Math.max(free, middle - width / 2);
+                svg.text(from, y, "strong", bar.label());
+                free = from + width + 3;
+            }
+        }
+        svg.close("g");
     }
 
     private void bar(Svg svg, Lane.Bar bar, double top, double height) {
@@ -180,7 +204,7 @@ public final class DayDrawing {
         double room = width - 6;
         String label = Fit.shorten(strong, FONT, room);
         svg.open("g", "font-size", FONT).text(from + 3, top + height - 4, "strong", label).close("g");
-        double used = Fit.width(label, FONT) + 5;
+        double used = Fit.width(label, FONT) * 1.15 + 5;
         String rest = Fit.shorten(bar.text() + after, SMALL, room - used);
         if (!rest.isBlank() && label.equals(strong)) {
             svg.open("g", "font-size", SMALL).text(from + 3 + used, top + height - 4, "plain", rest.strip())

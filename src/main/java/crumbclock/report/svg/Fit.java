@@ -6,7 +6,7 @@ import java.util.List;
 /** How much of a text fits into a width; widths are estimated, as no font is at hand, and rather too wide. */
 final class Fit {
 
-    private static final double EM_SHARE = 0.56;
+    private static final double EM_SHARE = 0.58;
 
     private Fit() {
     }

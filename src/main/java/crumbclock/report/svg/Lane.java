@@ -40,6 +40,10 @@ record Lane(String group, String name, List<Bar> bars, List<Shade> shades) {
         boolean isTouch() {
             return look == Look.PUT_IN || look == Look.TAKE_OUT;
         }
+
+        boolean isHeat() {
+            return look == Look.HEAT || look == Look.HOT;
+        }
     }
 
     /** A stretch in which the lane cannot be used, or not by everybody. */
@@ -51,13 +55,20 @@ record Lane(String group, String name, List<Bar> bars, List<Shade> shades) {
                 shades.stream().filter(shade -> shade.when().overlaps(window)).toList());
     }
 
-    /** Row of each bar, in the order of {@link #bars}: the first row that is free; touches share the first row. */
+    /**
+     * Row of each bar, in the order of {@link #bars}: the first row that is free. Touches share the first row, and so
+     * does an oven's heat, with the bakes below it.
+     */
     List<Integer> rows() {
         List<Integer> rows = new ArrayList<>();
         List<Integer> freeFrom = new ArrayList<>();
+        int firstRow = bars.stream().anyMatch(Bar::isHeat) ? 1 : 0;
+        if (firstRow == 1) {
+            freeFrom.add(0);
+        }
         for (Bar bar : bars) {
-            int row = 0;
-            if (!bar.isTouch()) {
+            int row = bar.isHeat() ? 0 : firstRow;
+            if (!bar.isTouch() && !bar.isHeat()) {
                 while (row < freeFrom.size() && freeFrom.get(row) > bar.when().start()) {
                     row++;
                 }

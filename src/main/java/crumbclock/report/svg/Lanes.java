@@ -76,8 +76,8 @@ final class Lanes {
         List<Lane.Bar> bars = new ArrayList<>();
         view.plan().timetable().ovenRuns().stream().filter(run -> run.cavityId().equals(cavity.id())).forEach(run -> {
             if (run.readyAt() > run.from()) {
-                bars.add(new Lane.Bar(new Span(run.from(), run.readyAt()), Lane.Look.HEAT, "to " + run.temperatureC()
-                        + " °C", "", ""));
+                bars.add(new Lane.Bar(new Span(run.from(), run.readyAt()), Lane.Look.HEAT, "heat", "to "
+                        + run.temperatureC() + " °C", ""));
             }
             if (run.until() > run.readyAt()) {
                 bars.add(new Lane.Bar(new Span(run.readyAt(), run.until()), Lane.Look.HOT, run.temperatureC()

@@ -9,7 +9,7 @@ import crumbclock.report.view.PlanView;
 /** One rack of an oven cavity from above, the door at the bottom, the air along the walls as a dashed line. */
 public final class RackDrawing {
 
-    private static final double PAD = 14;
+    private static final double PAD = Scale.MARGIN;
 
     private RackDrawing() {
     }
@@ -18,7 +18,7 @@ public final class RackDrawing {
     public static String draw(PlanView view, Scale scale, OvenMoment moment, int rackIndex) {
         Cavity cavity = moment.cavity();
         Rack rack = cavity.racks().get(rackIndex);
-        double small = scale.letters(2.3);
+        double small = scale.letters(2.5);
         double width = rack.widthMm() + 2 * PAD;
         double height = rack.depthMm() + small * 1.8 + 2 * PAD;
         var svg = new Svg(scale.paper(width), scale.paper(height), Svg.number(-PAD) + " " + Svg.number(-PAD) + " "
@@ -45,8 +45,8 @@ public final class RackDrawing {
         double top = rack.depthMm() - pan.place().yMm() - foot.depthMm();
         double x = pan.place().xMm() + foot.widthMm() / 2.0;
         double middle = top + foot.depthMm() / 2.0;
-        double small = scale.letters(2.3);
-        double normal = scale.letters(2.9);
+        double small = scale.letters(2.5);
+        double normal = scale.letters(3.2);
         int order = view.orderIndex(view.ownerId(pan.place().stepId()));
         svg.open("g", "class", "item " + Patterns.tint(order) + (pan.cameIn() ? " came-in" : "")
                 + (pan.goesOut() ? " goes-out" : "")).title(pan.label());

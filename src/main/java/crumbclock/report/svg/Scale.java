@@ -8,9 +8,20 @@ package crumbclock.report.svg;
  */
 public record Scale(int times) {
 
-    /** 1 : 8 for shelves and racks up to 1.4 m wide (175 mm on paper), else 1 : 16. */
+    /** Empty room round a drawing, in mm of the kitchen. */
+    static final double MARGIN = 14;
+
+    /** 1 : 6 for shelves and racks up to 1 m wide, 1 : 8 up to 1.4 m (175 mm on paper), else 1 : 16. */
     public static Scale forWidest(int widthMm) {
+        if (widthMm <= 1_000) {
+            return new Scale(6);
+        }
         return new Scale(widthMm <= 1_400 ? 8 : 16);
+    }
+
+    /** Width on paper of a drawing of something that wide, with its margin, as a length of the page. */
+    public String paperWidth(int widthMm) {
+        return paper(widthMm + 2 * MARGIN);
     }
 
     String paper(double mm) {

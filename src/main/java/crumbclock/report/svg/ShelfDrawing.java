@@ -15,7 +15,7 @@ import java.util.List;
  */
 public final class ShelfDrawing {
 
-    private static final double PAD = 14;
+    private static final double PAD = Scale.MARGIN;
 
     private final PlanView view;
     private final Scale scale;
@@ -29,8 +29,8 @@ public final class ShelfDrawing {
         this.scale = scale;
         this.stretch = stretch;
         this.shelf = stretch.shelf();
-        this.small = scale.letters(2.3);
-        this.normal = scale.letters(2.9);
+        this.small = scale.letters(2.5);
+        this.normal = scale.letters(3.2);
     }
 
     public static String draw(PlanView view, Scale scale, ShelfStretch stretch) {
@@ -41,7 +41,7 @@ public final class ShelfDrawing {
         double frontText = small * 1.5;
         double sideTop = shelf.depthMm() + frontText + small * 1.4;
         double width = shelf.widthMm() + 2 * PAD;
-        double height = sideTop + shelf.clearHeightMm() + small * 0.6 + 2 * PAD;
+        double height = sideTop + shelf.clearHeightMm() + frontText + 2 * PAD;
         var svg = new Svg(scale.paper(width), scale.paper(height), Svg.number(-PAD) + " " + Svg.number(-PAD) + " "
                 + Svg.number(width) + " " + Svg.number(height), "plan-drawing",
                 stretch.store().name() + ", " + shelf.name() + " from above and from the front");
@@ -118,8 +118,9 @@ public final class ShelfDrawing {
                 .forEach(item -> itemFromFront(svg, item, top + clear));
         svg.leaf("line", "x1", 0.0, "y1", top + clear, "x2", (double) shelf.widthMm(), "y2", top + clear, "class",
                 "front-edge");
-        svg.open("g", "font-size", small).text(small * 0.3, top + small, "quiet",
-                "from the front, clear height " + shelf.clearHeightMm() + " mm").close("g");
+        svg.open("g", "font-size", small, "text-anchor", "middle").text(shelf.widthMm() / 2.0,
+                top + clear + small * 1.5, "quiet", "from the front, clear height " + shelf.clearHeightMm() + " mm")
+                .close("g");
     }
 
     private void itemFromFront(Svg svg, ShelfStretch.Item item, double floor) {

@@ -14,7 +14,7 @@ import java.util.Map;
 /**
  * Things that somebody must think of and that no step asks for: turning an oven on or off, a full clean. The plan gives
  * them to nobody, so they go on the sheet of one person who is there: for an oven the one who loads it first, else
- * the first in the kitchen's order.
+ * the first in the kitchen's order who has nothing else to do.
  */
 final class Reminders {
 
@@ -61,12 +61,23 @@ final class Reminders {
                 "full clean: " + view.unitName(cleaning.poolId(), cleaning.unit()), "before the next use");
     }
 
+    private boolean isBusy(Person person, Span when) {
+        var timetable = view.plan().timetable();
+        return timetable.touches().stream().anyMatch(touch -> touch.personId().equals(person.id())
+                && touch.when().overlaps(when))
+                || timetable.steps().stream().flatMap(step -> step.work().stream())
+                        .anyMatch(work -> work.personId().equals(person.id())
+                                && work.spans().stream().anyMatch(span -> span.overlaps(when)));
+    }
+
     private void add(int from, int until, String preferred, String what, String note) {
         var people = view.problem().kitchen().people();
         // the minute before counts too: an oven is turned off as the last one leaves
         var there = people.stream().filter(person -> RunSheets.isThere(person, from)
                 || RunSheets.isThere(person, from - 1)).toList();
+        var when = new Span(from, Math.max(until, from + 1));
         var chosen = there.stream().filter(person -> person.id().equals(preferred)).findFirst()
+                .or(() -> there.stream().filter(person -> !isBusy(person, when)).findFirst())
                 .or(() -> there.stream().findFirst());
         String personId = chosen.map(Person::id).orElse(preferred);
         String clock = from == until ? view.clock().time(from)

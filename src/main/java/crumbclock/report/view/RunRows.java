@@ -18,6 +18,9 @@ import java.util.stream.Collectors;
 /** The single lines of a run sheet. */
 final class RunRows {
 
+    /** Something that stays longer than this after its least rest needs no timer: nobody waits for it. */
+    private static final int MOST_AFTER_TIMER = 60;
+
     private final PlanView view;
     private final ClockText clock;
 
@@ -103,7 +106,7 @@ final class RunRows {
         if (view.isFixed(touch.stepId())) {
             notes.add("already recorded");
         }
-        return row(RunSheet.Kind.PUT_IN, touch.stepId(), touch.when(), view.stepName(touch.stepId()) + formText(step),
+        return row(RunSheet.Kind.PUT_IN, touch.stepId(), touch.when(), view.stepName(touch.stepId()),
                 standsIn(touch.stepId()), "", "", notes);
     }
 
@@ -112,7 +115,7 @@ final class RunRows {
     }
 
     private static String form(Form form) {
-        return form.pieces() > 1 ? ": " + form.pieces() + " × " + form.name() : ": " + form.name();
+        return form.pieces() > 1 ? ", " + form.pieces() + " × " + form.name() : ", " + form.name();
     }
 
     /** A timer for the least rest, and the last minute where there is one; an elastic holding gets its planned end. */
@@ -124,13 +127,16 @@ final class RunRows {
         }
         int planned = placed.get().end() - step.takeOutMinutes();
         int from = touch.when().start();
+        int least = touch.when().end() + step.leastMinutes();
         if (step.leastMinutes() == 0) {
             return List.of("stays until " + clock.timeSeenFrom(from, planned));
         }
-        return List.of("timer " + ClockText.duration(step.leastMinutes()) + ", to "
-                + clock.timeSeenFrom(from, touch.when().end() + step.leastMinutes())
-                + (planned > touch.when().end() + step.leastMinutes()
-                        ? "; planned out " + clock.timeSeenFrom(from, planned) : ""));
+        if (planned - least > MOST_AFTER_TIMER) {
+            return List.of("stays until " + clock.timeSeenFrom(from, planned) + ", not less than until "
+                    + clock.timeSeenFrom(from, least));
+        }
+        return List.of("timer " + ClockText.duration(step.leastMinutes()) + ", to " + clock.timeSeenFrom(from, least)
+                + (planned > least ? "; planned out " + clock.timeSeenFrom(from, planned) : ""));
     }
 
     private RunSheet.Row takeOut(PlacedTouch touch) {
@@ -138,8 +144,8 @@ final class RunRows {
         String window = TimeWindow.takeOut(view, touch.stepId())
                 .map(one -> "take out " + one.text(clock, touch.when().start())).orElse("");
         nextWork(touch.stepId()).ifPresent(notes::add);
-        return row(RunSheet.Kind.TAKE_OUT, touch.stepId(), touch.when(), view.stepName(touch.stepId()) + formText(
-                view.findStep(touch.stepId())), standsIn(touch.stepId()), "", window, notes);
+        return row(RunSheet.Kind.TAKE_OUT, touch.stepId(), touch.when(), view.stepName(touch.stepId()),
+                standsIn(touch.stepId()), "", window, notes);
     }
 
     /** What the thing is wanted for, and when: the following step that begins first. */
@@ -180,6 +186,7 @@ final class RunRows {
             String window, List<String> notes) {
         String owner = view.ownerId(stepId);
         return new RunSheet.Row(when.start(), when.end(), kind, stepId, clock.span(when), what,
-                view.ownerLabel(owner), view.orderIndex(owner), view.ownerTitle(owner), where, with, window, notes);
+                view.ownerLabel(owner), view.orderIndex(owner), view.ownerTitle(owner)
+                + (kind == RunSheet.Kind.WORK ? "" : formText(view.findStep(stepId))), where, with, window, notes);
     }
 }
