@@ -1,15 +1,22 @@
 package crumbclock.formats.issue;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Collects issues while files are read; nothing is planned when it holds any. */
 public final class IssueLog {
 
-    private final List<Issue> issues = new ArrayList<>();
+    private final Set<Issue> issues = new LinkedHashSet<>();
 
+    /** Adds an issue; one that is there already, word for word, is not repeated. */
     public void add(Issue issue) {
         issues.add(issue);
+    }
+
+    /** Whether something is wrong at this place already. */
+    public boolean holdsAt(String file, String where) {
+        return issues.stream().anyMatch(issue -> issue.file().equals(file) && issue.where().equals(where));
     }
 
     public boolean isEmpty() {

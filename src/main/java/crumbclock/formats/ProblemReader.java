@@ -1,0 +1,156 @@
+package crumbclock.formats;
+
+import crumbclock.domain.kitchen.Kitchen;
+import crumbclock.domain.kitchen.Pool;
+import crumbclock.domain.problem.Problem;
+import crumbclock.domain.problem.Weights;
+import crumbclock.domain.request.BatchRequest;
+import crumbclock.formats.calendar.ProblemCalendar;
+import crumbclock.formats.file.SourceFile;
+import crumbclock.formats.issue.IssueLog;
+import crumbclock.formats.json.JsonLoader;
+import crumbclock.formats.json.JsonLoader.Loaded;
+import crumbclock.formats.json.Spot;
+import crumbclock.formats.kitchen.KitchenFile;
+import crumbclock.formats.kitchen.KitchenReader;
+import crumbclock.formats.order.Names;
+import crumbclock.formats.order.OrdersReader;
+import crumbclock.formats.plan.FixedSteps;
+import crumbclock.formats.problem.AllergenCheck;
+import crumbclock.formats.problem.BatchReader;
+import crumbclock.formats.problem.ClockReader;
+import crumbclock.formats.problem.MethodBook;
+import crumbclock.formats.problem.NamedFiles;
+import crumbclock.formats.problem.ProblemFile;
+import crumbclock.formats.problem.WeightsReader;
+import crumbclock.methods.Expander;
+import crumbclock.methods.ExpansionFault;
+import crumbclock.methods.MethodKind;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Reads a problem file, the kitchen, methods and orders that it names, and turns them into steps. */
+public final class ProblemReader {
+
+    private final IssueLog log;
+    private final ProblemFile file;
+    private final Spot root;
+    private final ProblemCalendar calendar;
+
+    private ProblemReader(Loaded<ProblemFile> loaded, IssueLog log) {
+        this.log = log;
+        this.file = loaded.value();
+        this.root = loaded.spot();
+        this.calendar = new ClockReader(log).read(root, file);
+    }
+
+    /**
+     * Reads a problem file and everything it names; all faults of all files are told at once.
+     *
+     * @return empty when the log holds an issue
+     */
+    public static Optional<Problem> read(Path problemFile, IssueLog log) {
+        return SourceFile.read(problemFile, log).flatMap(source -> read(source, log));
+    }
+
+    /** Reads a problem whose text is at hand already. */
+    public static Optional<Problem> read(SourceFile source, IssueLog log) {
+        return JsonLoader.loadWithSpot(source, "problem", ProblemFile.class, log)
+                .flatMap(loaded -> new ProblemReader(loaded, log).problem());
+    }
+
+    private Optional<Problem> problem() {
+        var kitchenFile = kitchenFile();
+        var kitchen = kitchenFile.map(loaded -> new KitchenReader(calendar, log).read(loaded));
+        var methods = MethodBook.read(root.child("methods"), file.methods().size(), log);
+        var names = new Names(methods.ids(MethodKind.CAKE), methods.ids(MethodKind.BATCH),
+                file.batches().stream().map(ProblemFile.BatchEntry::id).collect(Collectors.toSet()), methods.isComplete());
+        var batches = new BatchReader(calendar, names, log).read(root.child("batches"), file.batches());
+        var orders = new OrdersReader(calendar, names, file.bufferMinutes(), log);
+        readOrders(orders);
+        var weights = new WeightsReader(root.child("weights"), file.weights(), log).read();
+        if (!log.isEmpty()) {
+            return Optional.empty();
+        }
+        var problem = withFixedSteps(expanded(kitchen.orElseThrow(), methods, batches, orders, weights));
+        checkAllergens(problem, kitchenFile.orElseThrow(), orders);
+        return log.isEmpty() ? Optional.of(problem) : Optional.empty();
+    }
+
+    private Optional<Loaded<KitchenFile>> kitchenFile() {
+        var at = root.child("kitchen");
+        return at.node().isTextual()
+                ? NamedFiles.open(at, log).flatMap(source -> JsonLoader.loadWithSpot(source, "kitchen", KitchenFile.class, log))
+                : JsonLoader.load(at, "kitchen", KitchenFile.class, log);
+    }
+
+    private void readOrders(OrdersReader orders) {
+        var at = root.child("orders");
+        if (at.node().isTextual()) {
+            NamedFiles.open(at, log).ifPresent(orders::file);
+        }
+        for (int i = 0; i < at.node().size(); i++) {
+            var entry = at.child(i);
+            if (entry.node().isTextual()) {
+                NamedFiles.open(entry, log).ifPresent(orders::file);
+            } else {
+                orders.order(entry);
+            }
+        }
+    }
+
+    private Problem expanded(Kitchen kitchen, MethodBook methods, List<BatchRequest> batches, OrdersReader orders, Weights weights) {
+        Set<String> poolIds = kitchen.pools().stream().map(Pool::id).collect(Collectors.toCollection(TreeSet::new));
+        var work = Expander.expand(orders.orders(), batches, methods.byId(), poolIds, fault -> report(fault, orders));
+        return new Problem(file.title(), calendar.clock(), kitchen, work.orders(), work.batches(), work.steps(), work.waits(),
+                work.coldLimits(), work.lifeLimits(), work.freshnessWishes(), List.of(), weights);
+    }
+
+    /** A fault of the expansion, at the line of the cake or batch that it concerns. */
+    private void report(ExpansionFault fault, OrdersReader orders) {
+        String mark = "; expected ";
+        int split = fault.message().indexOf(mark);
+        String read = (split < 0 ? fault.message() : fault.message().substring(0, split)).replaceFirst("^read ", "");
+        String expected = split < 0 ? "what its method and this kitchen can make" : fault.message().substring(split + mark.length());
+        if (!orders.faultOfCake(fault.itemId(), read, expected)) {
+            batchSpot(fault.itemId()).fault(log, read, expected, "");
+        }
+    }
+
+    private Spot batchSpot(String id) {
+        for (int i = 0; i < file.batches().size(); i++) {
+            if (file.batches().get(i).id().equals(id)) {
+                return root.child("batches").child(i);
+            }
+        }
+        return root;
+    }
+
+    private Problem withFixedSteps(Problem problem) {
+        if (!log.isEmpty() || file.fixed().isEmpty()) {
+            return problem;
+        }
+        var fixed = FixedSteps.read(root.child("fixed"), file.fixed(), problem, log);
+        return new Problem(problem.title(), problem.clock(), problem.kitchen(), problem.orders(), problem.batches(), problem.steps(),
+                problem.waits(), problem.coldLimits(), problem.lifeLimits(), problem.freshnessWishes(), fixed, problem.weights());
+    }
+
+    private void checkAllergens(Problem problem, Loaded<KitchenFile> kitchenFile, OrdersReader orders) {
+        var check = AllergenCheck.of(problem, log);
+        orders.checkAllergens(check::doubt);
+        for (int i = 0; i < file.batches().size(); i++) {
+            check.check(root.child("batches").child(i).child("freeFrom"));
+        }
+        var stores = kitchenFile.spot().child("stores");
+        for (int i = 0; i < stores.node().size(); i++) {
+            var shelves = stores.child(i).child("shelves");
+            for (int j = 0; j < shelves.node().size(); j++) {
+                check.check(shelves.child(j).child("freeFrom"));
+            }
+        }
+    }
+}

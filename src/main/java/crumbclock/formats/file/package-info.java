@@ -1,0 +1,2 @@
+/** Files read whole, and written whole or not at all. */
+package crumbclock.formats.file;
