@@ -19,7 +19,7 @@ import java.util.Map;
 final class PlanReader {
 
     /** Almost two hundred years; sums of such minutes and any duration still fit an int. */
-    private static final int FAR_MINUTE = 100_000_000;
+    static final int FAR_MINUTE = 100_000_000;
 
     private final Problem problem;
     private final Timetable timetable;
