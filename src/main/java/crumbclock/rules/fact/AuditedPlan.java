@@ -40,7 +40,7 @@ public class AuditedPlan {
     /** Every minute that a start may have: Timefold refuses others, so {@link PlanReader} lets none through. */
     @ValueRangeProvider
     public CountableValueRange<Integer> starts() {
-        return ValueRangeFactory.createIntValueRange(-PlanReader.FAR_MINUTE, PlanReader.FAR_MINUTE + 1);
+        return ValueRangeFactory.createIntValueRange(-FarMinutes.FAR, FarMinutes.FAR + 1);
     }
 
     public HardMediumSoftLongScore score() {

@@ -139,10 +139,10 @@ final class PlaceReader {
         Shape shape = Shape.of(form.footprint(), placement.xMm(), placement.yMm(), placement.turned());
         facts.add(new Standing(no, placement, step, form, shape));
         facts.add(new OnShelf(no++, step.id(), placement.piece(), step.id(), placement.storeId(), placement.shelfId(), shape,
-                form.massGrams(), placement.when()));
+                form.massGrams(), FarMinutes.clip(placement.when())));
         PlaceKind kind = kindById.get("store " + placement.storeId());
         if (placement.piece() == 0 && kind != null) {
-            stays.putIfAbsent(step.id(), new Whereabouts.Stay(kind, placement.when()));
+            stays.putIfAbsent(step.id(), new Whereabouts.Stay(kind, FarMinutes.clip(placement.when())));
         }
     }
 
