@@ -75,7 +75,7 @@ public final class Expander {
             }
         }
         var choices = Choices.of(method, batch.options(), Map.of(), fault);
-        var expansion = add(new WorkOrder(batch.id(), method, BatchScope.of(amount), choices, batch.contains(),
+        var expansion = add(new WorkOrder(batch.id(), method, Scope.ofBatch(amount), choices, batch.contains(),
                 freeFrom, batch.earliest(), "", Map.of(), poolIds), fault);
         if (!expansion.made().isEmpty()) {
             batchEnds.put(batch.id(), expansion.lastStepId());
@@ -85,7 +85,7 @@ public final class Expander {
     /** What this cake takes from the batch; unknown methods and components are told when the cake's turn comes. */
     private int share(CakeRequest cake, BatchRequest batch) {
         var method = methods.get(cake.methodId());
-        if (method == null || cake.tiers().isEmpty()) {
+        if (method == null) {
             return 0;
         }
         return method.sections().stream()
@@ -102,10 +102,11 @@ public final class Expander {
     private void addCake(OrderRequest order, CakeRequest cake) {
         Consumer<String> fault = message -> faults.accept(new ExpansionFault(order.id(), cake.id(), message));
         var method = method(cake.methodId(), MethodKind.CAKE, fault);
-        if (cake.tiers().isEmpty()) {
-            fault.accept("has no tier; expected the size of at least one");
+        boolean sized = !cake.tiers().isEmpty() || cake.pieces() > 1;
+        if (!sized) {
+            fault.accept("has no tier; expected the size of at least one, or a number of pieces");
         }
-        if (method == null || cake.tiers().isEmpty()) {
+        if (method == null || !sized) {
             return;
         }
         var choices = Choices.of(method, cake.options(), Map.of("tiers", cake.tiers().size() > 1 ? "several" : "one",
@@ -119,7 +120,7 @@ public final class Expander {
             return;
         }
         cakes.put(cake.id(), expansion);
-        var limits = new Limits(work, expansion, fault);
+        var limits = new Limits(work, expansion);
         lifeLimits.addAll(limits.lives());
         coldLimits.addAll(limits.coldLimits());
         wishes.addAll(limits.wishes(order.id()));
@@ -130,7 +131,7 @@ public final class Expander {
 
     private Expansion add(WorkOrder work, Consumer<String> fault) {
         var expansion = Expansion.of(work, fault);
-        var links = Links.of(work, expansion, fault);
+        var links = Links.of(work, expansion);
         steps.addAll(expansion.steps());
         waits.addAll(links.waits());
         lifeLimits.addAll(links.batchLives());
@@ -145,11 +146,13 @@ public final class Expander {
             fault.accept("read method \"" + id + "\"; expected one of " + String.join(", ", known));
             return null;
         }
-        return method;
+        var problems = MethodCheck.problems(method);
+        problems.forEach(fault);
+        return problems.isEmpty() ? method : null;
     }
 
     private static Scope scope(CakeRequest cake) {
-        return new Scope(cake.tiers(), cake.pieces(), 0);
+        return cake.tiers().isEmpty() ? Scope.ofPieces(cake.pieces()) : new Scope(cake.tiers(), cake.pieces(), 0);
     }
 
     /** Section → last step of its batch, for the components that come from one. */
@@ -174,7 +177,7 @@ public final class Expander {
     private Expanded finish(List<OrderRequest> orders, List<BatchRequest> batches) {
         var contents = Contents.of(steps, waits);
         if (!contents.inCircle().isEmpty()) {
-            faults.accept(new ExpansionFault("", contents.inCircle().get(0), "these steps wait for each other: "
+            faults.accept(new ExpansionFault("", "", "these steps wait for each other: "
                     + String.join(", ", contents.inCircle())));
         }
         var handOvers = new TreeSet<String>();

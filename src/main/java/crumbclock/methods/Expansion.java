@@ -42,7 +42,7 @@ final class Expansion {
         this.fault = fault;
     }
 
-    /** @param fault told of every reference that leads nowhere and every pool that is missing */
+    /** @param fault told of every pool that is missing and every size that cannot be read */
     static Expansion of(WorkOrder order, Consumer<String> fault) {
         var expansion = new Expansion(order, fault);
         for (Section section : order.method().sections()) {
@@ -87,7 +87,7 @@ final class Expansion {
             made.add(new Made(section, template, tier, StepMaker.make(template, scope,
                     new StepMaker.Names(id(template.id(), tier), name, order.ownerId(), part),
                     equipment(template, tier, scope), contains, order.freeFrom(), order.earliest())));
-        } catch (IllegalArgumentException | java.util.NoSuchElementException unreadable) {
+        } catch (IllegalArgumentException unreadable) {
             fault.accept("method " + order.method().id() + ", step " + template.id() + ": " + unreadable.getMessage());
         }
     }
@@ -119,15 +119,9 @@ final class Expansion {
 
     /** Equipment is given back by a later step of the same section, or by this one when that is not made. */
     private String until(StepTemplate template, NeedTemplate need, int tier) {
-        for (Section section : order.method().sections()) {
-            boolean here = section.steps().contains(template);
-            for (StepTemplate later : section.steps()) {
-                if (here && later.id().equals(need.until()) && order.choices().allow(later)) {
-                    return id(later.id(), tier);
-                }
-            }
-        }
-        return id(template.id(), tier);
+        boolean made = sectionOf(template.id()).steps().stream()
+                .anyMatch(later -> later.id().equals(need.until()) && order.choices().allow(later));
+        return id(made ? need.until() : template.id(), tier);
     }
 
     List<Made> made() {
@@ -159,10 +153,10 @@ final class Expansion {
     }
 
     /** The section of the method that has this step, made or not. */
-    Optional<Section> sectionOf(String templateId) {
+    Section sectionOf(String templateId) {
         return order.method().sections().stream()
                 .filter(section -> section.steps().stream().anyMatch(step -> step.id().equals(templateId)))
-                .findFirst();
+                .findFirst().orElseThrow();
     }
 
     /** Id of the step after which the cake is ready; the last one where the method names none that is made. */

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Consumer;
 
 /** Lives, cold limits and freshness wishes of one expansion. */
 final class Limits {
@@ -18,12 +17,10 @@ final class Limits {
 
     private final WorkOrder order;
     private final Expansion expansion;
-    private final Consumer<String> fault;
 
-    Limits(WorkOrder order, Expansion expansion, Consumer<String> fault) {
+    Limits(WorkOrder order, Expansion expansion) {
         this.order = order;
         this.expansion = expansion;
-        this.fault = fault;
     }
 
     /** From one step to another, with the steps in between that hold the thing. */
@@ -55,7 +52,6 @@ final class Limits {
     List<FreshnessWish> wishes(String orderId) {
         var wishes = new ArrayList<FreshnessWish>();
         for (WishTemplate wish : order.method().wishes()) {
-            check(wish.from());
             for (Made from : expansion.find(wish.from(), Made.ALL_TIERS)) {
                 wishes.add(new FreshnessWish(from.id(), orderId, wish.minutes()));
             }
@@ -65,11 +61,6 @@ final class Limits {
 
     /** One stretch for each pair of steps; none when the options leave out its beginning or its end. */
     private List<Stretch> stretches(String id, String from, String to, List<String> held) {
-        check(from);
-        held.forEach(this::check);
-        if (!HAND_OVER.equals(to)) {
-            check(to);
-        }
         var stretches = new ArrayList<Stretch>();
         for (Made start : expansion.find(from, Made.ALL_TIERS)) {
             for (String end : ends(to, start)) {
@@ -95,12 +86,5 @@ final class Limits {
             ends.add(expansion.lastStepId());
         }
         return ends;
-    }
-
-    private void check(String templateId) {
-        if (expansion.sectionOf(templateId).isEmpty()) {
-            fault.accept("method " + order.method().id() + ": read step \"" + templateId
-                    + "\" in a limit or wish; expected a step of the method");
-        }
     }
 }

@@ -6,26 +6,22 @@ import crumbclock.methods.Expansion.Made;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /** The waits of one expansion: along each section, between sections, and from shared batches. */
 final class Links {
 
     private final WorkOrder order;
     private final Expansion expansion;
-    private final Consumer<String> fault;
     private final List<Wait> waits = new ArrayList<>();
     private final List<LifeLimit> batchLives = new ArrayList<>();
 
-    private Links(WorkOrder order, Expansion expansion, Consumer<String> fault) {
+    private Links(WorkOrder order, Expansion expansion) {
         this.order = order;
         this.expansion = expansion;
-        this.fault = fault;
     }
 
-    static Links of(WorkOrder order, Expansion expansion, Consumer<String> fault) {
-        var links = new Links(order, expansion, fault);
+    static Links of(WorkOrder order, Expansion expansion) {
+        var links = new Links(order, expansion);
         for (Made step : expansion.made()) {
             links.linkBefore(step);
             step.template().after().forEach(after -> links.linkAfter(step, after));
@@ -50,21 +46,18 @@ final class Links {
 
     private void linkAfter(Made step, AfterTemplate after) {
         var section = after.step().isEmpty() ? section(after.section()) : expansion.sectionOf(after.step());
-        if (section.isEmpty()) {
-            fault.accept("method " + order.method().id() + ", step " + step.template().id() + ": read after \""
-                    + after.step() + after.section() + "\"; expected a step or section of the method");
-        } else if (order.fromBatch(section.get())) {
-            linkBatch(step, after, section.get());
+        if (order.fromBatch(section)) {
+            linkBatch(step, after, section);
         } else {
-            var before = after.step().isEmpty() ? expansion.ends(section.get(), step.tier())
+            var before = after.step().isEmpty() ? expansion.ends(section, step.tier())
                     : expansion.find(after.step(), step.tier());
             before.forEach(made -> waits.add(
                     new Wait(made.id(), step.id(), after.leastMinutes(), most(after.mostMinutes()))));
         }
     }
 
-    private Optional<Section> section(String id) {
-        return order.method().sections().stream().filter(section -> section.id().equals(id)).findFirst();
+    private Section section(String id) {
+        return order.method().sections().stream().filter(section -> section.id().equals(id)).findFirst().orElseThrow();
     }
 
     private void linkBatch(Made step, AfterTemplate after, Section section) {

@@ -3,8 +3,8 @@ package crumbclock.methods;
 /**
  * Pieces of equipment that a step takes.
  *
- * @param pool     the pool's id; {@code {size}} in it stands for the tier's size ({@code pan-{size}} → {@code pan-8in}),
- *                 and then each tier has a need of its own
+ * @param pool     the pool's id; {@code {size}} in it stands for the tier's size, so that {@code pan-{size}} becomes
+ *                 {@code pan-8in}, and then each tier has a need of its own
  * @param count    pieces: one by default
  * @param amount   what goes into each piece; null when it does not matter
  * @param until    the step at whose end they are free again; this step when empty or not made

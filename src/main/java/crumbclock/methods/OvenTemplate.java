@@ -6,7 +6,8 @@ import java.util.Map;
  * A bake.
  *
  * @param temperatureC      by size, not interpolated: the entry of the largest size that is not above the cake's
- * @param doorShutPercent   share of the bake in which nothing goes in or out; {@value #USUAL_DOOR_SHUT_PERCENT} by default
+ * @param doorShutPercent   share of the bake in which nothing goes in or out;
+ *                          {@value #USUAL_DOOR_SHUT_PERCENT} by default
  * @param coolInOvenMinutes last part of the least rest, oven off and nothing else inside; 0 by default
  * @param pan               what stands in the oven
  */

@@ -1,6 +1,7 @@
 package crumbclock.methods;
 
 import crumbclock.domain.request.TierRequest;
+import crumbclock.domain.work.Footprint;
 
 import java.util.Comparator;
 import java.util.List;
@@ -16,8 +17,19 @@ import java.util.function.ToDoubleFunction;
  */
 record Scope(List<TierRequest> tiers, int pieces, int batchAmount) {
 
+    /** Batches and small cakes have no size of their own; their tables by size should say {@code any}. */
+    private static final TierRequest NO_SIZE = new TierRequest(new Footprint(true, 1, 1), 1);
+
     Scope {
         tiers = List.copyOf(tiers);
+    }
+
+    static Scope ofBatch(int amount) {
+        return new Scope(List.of(NO_SIZE), 1, amount);
+    }
+
+    static Scope ofPieces(int pieces) {
+        return new Scope(List.of(NO_SIZE), pieces, 0);
     }
 
     /** The same cake, one tier of it. */

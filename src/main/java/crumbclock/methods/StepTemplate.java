@@ -9,9 +9,9 @@ import java.util.Map;
  * @param id       unique in the method
  * @param name     what people call it
  * @param source   where its figures come from: the origin of every figure stays visible
- * @param when     option → values: made only when each of these options has one of its values. Besides the method's own
- *                 options there are {@code tiers} (one, several), {@code message} (yes, no) and {@code hand-over}
- *                 (pick-up, delivery, set-aside)
+ * @param when     option → values: made only when each of these options has one of its values. Besides the method's
+ *                 own options there are {@code tiers} (one, several), {@code message} (yes, no) and
+ *                 {@code hand-over} (pick-up, delivery, set-aside)
  * @param work     the hands-on work
  * @param rest     the unattended rest
  * @param place    where the thing stands

@@ -1,14 +1,17 @@
 package crumbclock.search;
 
-import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.Problem;
-import crumbclock.engine.cost.Cost;
-import crumbclock.engine.decode.CostMeter;
-import crumbclock.engine.decode.Decoder;
-import crumbclock.engine.decode.TimetableBuilder;
 import crumbclock.engine.model.CompiledProblem;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
-/** The way into the search: a problem in, the best timetable found out. */
+/**
+ * The way into the search: a problem in, the best timetable found out.
+ *
+ * <p>Two searches run side by side: forward from the problem's start, which is good when time is short, and backward
+ * from the hand-overs, which keeps cakes fresh when there is time enough. Neither always wins; the better result is kept, the forward one when
+ * they are equal, so that the answer does not depend on which thread was faster.
+ */
 public final class PlanSearch {
 
     private PlanSearch() {
@@ -19,23 +22,24 @@ public final class PlanSearch {
      * in which no order is possible.
      */
     public static SearchResult search(Problem problem, SearchLimits limits, SearchListener listener) {
-        Cost best = null;
-        Timetable timetable = null;
-        long schedules = 0;
-        for (boolean mirrored : new boolean[] {false, true}) {
-            Decoder decoder = new Decoder(CompiledProblem.of(problem, mirrored));
-            CostMeter meter = new CostMeter(decoder);
-            for (int[] order : StartOrders.of(decoder.compiled())) {
-                decoder.decode(order);
-                Cost cost = meter.measure();
-                if (best == null || cost.compareTo(best) < 0) {
-                    best = cost;
-                    timetable = new TimetableBuilder(decoder).build();
-                    listener.improved(schedules + decoder.schedules(), best);
-                }
-            }
-            schedules += decoder.schedules();
+        Progress progress = new Progress(listener);
+        DirectedSearch forward = new DirectedSearch(CompiledProblem.of(problem, false), limits, progress);
+        DirectedSearch backward = new DirectedSearch(CompiledProblem.of(problem, true), limits, progress);
+        forward.begin();
+        backward.begin();
+        CompletableFuture<Void> beside = CompletableFuture.runAsync(backward::run, task -> {
+            Thread thread = new Thread(task, "backward search");
+            thread.setDaemon(true);
+            thread.start();
+        });
+        forward.run();
+        try {
+            beside.join();
+        } catch (CompletionException failed) {
+            throw failed.getCause() instanceof RuntimeException cause ? cause : failed;
         }
-        return new SearchResult(timetable, best, schedules);
+        long schedules = forward.schedules() + backward.schedules();
+        boolean backwardWins = backward.bestCost().compareTo(forward.bestCost()) < 0;
+        return (backwardWins ? backward : forward).result(schedules);
     }
 }

@@ -174,4 +174,24 @@ class ExpanderTest {
         var request = List.of(order(HandOverWay.PICK_UP, cake("paste-peony-cake", round(8, 2), round(6, 2))));
         assertThat(expand(request, List.of())).isEqualTo(expand(request, List.of()));
     }
+
+    @Test
+    void small_cakes_need_no_size() {
+        var dozens = new CakeRequest("X1", "cupcakes", "cupcakes-swirl", List.of(), 24, 24, "", Set.of(), Set.of(),
+                Map.of(), Map.of());
+        var bake = step(expand(dozens), "X1/bake");
+        assertThat(bake.oven().orElseThrow().pans()).hasSize(2)
+                .allSatisfy(pan -> assertThat(pan.footprint().widthMm()).isEqualTo(350));
+        assertThat(step(expand(dozens), "X1/swirl").handsOn().orElseThrow().minutes()).isEqualTo(14);
+        assertThat(step(expand(dozens), "X1/hold-boxed").place().orElseThrow().form().pieces()).isEqualTo(2);
+        assertThat(faults(List.of(order(HandOverWay.PICK_UP, cake("abc-layer-cake"))), List.of(), POOLS))
+                .singleElement().hasToString("order X, cake X1: has no tier; expected the size of at least one, or a "
+                        + "number of pieces");
+    }
+
+    @Test
+    void the_name_waits_for_the_coat_to_crust_while_the_border_goes_on() {
+        var expanded = expand(named(cake("charity-border-cake", round(8, 2)), "X1", "Mia", Map.of(), Set.of()));
+        assertThat(expanded.waits()).contains(new Wait("X1/coat", "X1/message", 15, Wait.NO_MOST));
+    }
 }

@@ -27,6 +27,10 @@ public final class IntList {
         values[size++] = value;
     }
 
+    public void removeLast() {
+        size--;
+    }
+
     public void clear() {
         size = 0;
     }

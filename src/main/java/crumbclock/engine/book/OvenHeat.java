@@ -117,7 +117,8 @@ final class OvenHeat {
     private boolean heatsUp(int run, int before) {
         int ready = planned.ready[run];
         int cold = ready - cavity.preheatMinutes();
-        if (cold >= (before < 0 ? 0 : planned.until[before])) {
+        // right behind another run it is a change, not a start from cold
+        if (before < 0 ? cold >= 0 : cold > planned.until[before]) {
             planned.from[run] = cold;
             return true;
         }

@@ -198,6 +198,15 @@ public final class PeopleBook implements Journal.Undoable {
         return start;
     }
 
+    /** Last start of a possible touch at or before {@code latest} and not before {@code from}; −1 for none. */
+    public int findLastTouch(int person, int from, int minutes, int latest) {
+        int start = Bits.lastRun(touchFree[person], Math.max(0, from), minutes, Math.min(latest, horizon - minutes));
+        while (start >= 0 && limited[person] && overfullDayEnd(person, start, start + minutes) >= 0) {
+            start = Bits.lastRun(touchFree[person], Math.max(0, from), minutes, start - 1);
+        }
+        return start;
+    }
+
     public void bookWork(int person, int start, int end, boolean solid) {
         Bits.clear(solidFree[person], start, end);
         Bits.clear(looseFree[person], start, end);

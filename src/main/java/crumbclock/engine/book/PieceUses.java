@@ -4,6 +4,7 @@ import crumbclock.domain.kitchen.Pool;
 import crumbclock.engine.model.Task;
 import crumbclock.units.Span;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -66,8 +67,13 @@ final class PieceUses {
         return cleanEnough(task, from, until) ? -1 : from + 1;
     }
 
+    /** Also asked for a task that neither holds nor minds anything: it must not fill the gap that a clean needs. */
     private boolean cleanEnough(Task task, int from, int until) {
-        if (task.freeFrom == 0 && task.contains == 0) {
+        boolean anyMinds = task.freeFrom != 0;
+        for (Use use : uses) {
+            anyMinds |= use.task != null && use.task.freeFrom != 0;
+        }
+        if (!anyMinds) {
             return true;
         }
         List<Use> inOrder = new ArrayList<>();
@@ -83,7 +89,7 @@ final class PieceUses {
         }
         inOrder.add(at, candidate);
         if (mirrored) {
-            java.util.Collections.reverse(inOrder);
+            Collections.reverse(inOrder);
         }
         long held = 0;
         for (int index = 0; index < inOrder.size(); index++) {

@@ -23,6 +23,7 @@ public final class Board implements Journal.Undoable {
 
     private static final int PLACED = 0;
     private static final int ENDED = 1;
+    private static final int ON_SURFACE = 2;
 
     final CompiledProblem compiled;
     final Journal journal = new Journal();
@@ -127,6 +128,13 @@ public final class Board implements Journal.Undoable {
         journal.add(this, PLACED, task.index, 0, 0);
     }
 
+    void stand(Task task, int onSurfaceIndex, int from, int until) {
+        surface[task.index] = onSurfaceIndex;
+        surfaces[onSurfaceIndex].book(from, until, task.areaMm2);
+        onSurface[onSurfaceIndex].add(task.index);
+        journal.add(this, ON_SURFACE, onSurfaceIndex, 0, 0);
+    }
+
     /** Fixes the end of an open task. */
     void end(Task task, int until) {
         journal.add(this, ENDED, task.index, end[task.index], 0);
@@ -160,10 +168,12 @@ public final class Board implements Journal.Undoable {
             for (Need need : compiled.tasks[task].takes) {
                 needOpenEnded[need.index()] = false;
             }
-        } else {
+        } else if (code == ENDED) {
             end[task] = oldEnd;
             open[task] = true;
             outPerson[task] = -1;
+        } else {
+            onSurface[task].removeLast();
         }
     }
 }

@@ -84,6 +84,19 @@ public final class Decoder {
         return reasonTask[order];
     }
 
+    /** First abstract minute of each unit in the last decode; the horizon for units that were left out. */
+    public int[] unitStarts() {
+        int[] starts = new int[compiled.units.fine.length];
+        Arrays.fill(starts, compiled.horizon);
+        for (Task task : compiled.tasks) {
+            if (board.placed[task.index]) {
+                int unit = compiled.units.unitOf[task.index];
+                starts[unit] = Math.min(starts[unit], board.start[task.index]);
+            }
+        }
+        return starts;
+    }
+
     /** Decodes all orders. {@code sequence} holds each unit's index once. */
     public void decode(int[] sequence) {
         Arrays.fill(stage, compiled.mirrored ? BUFFERED : SPLIT);

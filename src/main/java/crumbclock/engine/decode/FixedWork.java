@@ -61,10 +61,8 @@ final class FixedWork {
         }
         for (int surface = 0; surface < board.surfaces.length; surface++) {
             if (compiled.kitchen().surfaces().get(surface).id().equals(step.surfaceId())) {
-                board.surfaces[surface].book(span.start(), span.end(), task.areaMm2);
-                board.surface[task.index] = surface;
+                board.stand(task, surface, span.start(), span.end());
                 board.kind[task.index] = compiled.kitchen().surfaces().get(surface).kind();
-                board.onSurface[surface].add(task.index);
             }
         }
         units(task, step);

@@ -151,6 +151,18 @@ final class HandsPlacer {
         return best;
     }
 
+    /** Last start at or before {@code latest} and not before {@code from} of a touch by any of {@code people}; −1 for none. */
+    int findLastTouch(int[] people, int from, int minutes, int latest) {
+        if (minutes == 0) {
+            return latest;
+        }
+        int best = -1;
+        for (int person : people) {
+            best = Math.max(best, board.people.findLastTouch(person, Math.max(from, best + 1), minutes, latest));
+        }
+        return best;
+    }
+
     /** Somebody who can touch at exactly {@code start}; −1 for nobody, {@link #NOBODY} when nobody is needed. */
     int toucher(int[] people, int start, int minutes) {
         if (minutes == 0) {

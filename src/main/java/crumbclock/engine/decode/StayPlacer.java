@@ -85,9 +85,7 @@ final class StayPlacer {
             board.shelves.book(task);
         } else {
             board.kind[task.index] = board.compiled.kitchen().surfaces().get(found).kind();
-            board.surface[task.index] = found;
-            board.surfaces[found].book(from, until, task.areaMm2);
-            board.onSurface[found].add(task.index);
+            board.stand(task, found, from, until);
         }
     }
 

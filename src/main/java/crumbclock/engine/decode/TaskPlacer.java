@@ -142,13 +142,11 @@ final class TaskPlacer {
 
     /** A stay that nothing takes out: ends as soon as it may. */
     private int tryFixedStay(Task task, int start) {
-        int end = start + task.leastLength();
+        int least = start + task.leastLength();
         int last = Math.min(horizon, task.most == Integer.MAX_VALUE ? horizon : start + task.mostLength());
-        int person = -1;
-        while (end <= last && (person = hands.toucher(task.outPeople, end - task.outMinutes, task.outMinutes)) == -1) {
-            end++;
-        }
-        if (end > last) {
+        int touch = hands.findTouch(task.outPeople, least - task.outMinutes, task.outMinutes, last);
+        int end = touch + task.outMinutes;
+        if (touch < 0 || end > last) {
             obstacle.rule = Rule.R04;
             return start + 1;
         }
@@ -357,13 +355,10 @@ final class TaskPlacer {
             }
             int latest = Math.min(start - link.least(), Math.min(board.mostEnd(stay), stay.latestEnd));
             int earliest = Math.max(board.leastEnd(stay), link.hasMost() ? start - link.most() : 0);
-            int end = latest;
-            int person = -1;
-            while (end >= earliest
-                    && (person = hands.toucher(stay.outPeople, end - stay.outMinutes, stay.outMinutes)) == -1) {
-                end--;
-            }
-            if (end < earliest) {
+            int touch = latest < earliest ? -1
+                    : hands.findLastTouch(stay.outPeople, earliest - stay.outMinutes, stay.outMinutes, latest - stay.outMinutes);
+            int end = touch + stay.outMinutes;
+            if (touch < 0 || end < earliest) {
                 obstacle.rule = Rule.R04;
                 return laterTakeOut(task, stay, link, latest, start);
             }

@@ -104,11 +104,45 @@ public final class Bits {
 
     /** Latest start at or before {@code latest} and not before {@code from} of such a run; −1 for none. */
     public static int lastRun(long[] bits, int from, int length, int latest) {
-        for (int start = latest; start >= from; start--) {
-            if (nextClear(bits, start, start + length) >= start + length) {
-                return start;
+        int end = latest + length;
+        while (end - length >= from) {
+            int gap = lastClear(bits, end - length, end);
+            if (gap < 0) {
+                return end - length;
+            }
+            end = lastSet(bits, from, gap) + 1;
+            if (end == 0) {
+                return -1;
             }
         }
         return -1;
+    }
+
+    /** Last set minute in {@code [from, until)}; −1 when there is none. */
+    public static int lastSet(long[] bits, int from, int until) {
+        return last(bits, from, until, 0);
+    }
+
+    /** Last clear minute in {@code [from, until)}; −1 when all are set. */
+    public static int lastClear(long[] bits, int from, int until) {
+        return last(bits, from, until, -1L);
+    }
+
+    /** @param flip all ones to look for clear minutes, 0 to look for set ones */
+    private static int last(long[] bits, int from, int until, long flip) {
+        if (from >= until) {
+            return -1;
+        }
+        int word = (until - 1) >>> 6;
+        long rest = (bits[word] ^ flip) & (-1L >>> -until);
+        int firstWord = from >>> 6;
+        while (rest == 0) {
+            if (--word < firstWord) {
+                return -1;
+            }
+            rest = bits[word] ^ flip;
+        }
+        int minute = (word << 6) + 63 - Long.numberOfLeadingZeros(rest);
+        return minute >= from ? minute : -1;
     }
 }

@@ -24,7 +24,8 @@ public final class ClockText {
     private static final int DAY = 24 * 60;
     private static final Pattern TIME = Pattern.compile("([0-9]{1,2})(?:[:.h]([0-9]{2})(?::00)?)?\\s*(am|pm|a\\.m\\.|p\\.m\\.)?");
     private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:-|–|—|\\bto\\b)\\s*(.+)");
-    private static final Pattern DATED = Pattern.compile("([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})(?:[t,]\\s*|\\s+)(.+?)\\s*(z|[+-][0-9]{2}:[0-9]{2})?");
+    private static final Pattern DATED = Pattern.compile("([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})(?:[t,]\\s*|\\s+)"
+            + "(.+?)\\s*(z|[+-][0-9]{2}:[0-9]{2})?");
     private static final Pattern WEEKDAY = Pattern.compile("([a-z]+)\\.?,?\\s+(.+)");
 
     private ClockText() {

@@ -24,20 +24,22 @@ public final class Nearest {
             return "Did you mean " + near.stream().map(name -> '"' + name + '"').collect(Collectors.joining(" or ")) + "?";
         }
         String listed = known.stream().sorted().distinct().limit(MOST_LISTED).collect(Collectors.joining(", "));
-        return "Known: " + listed + (known.stream().distinct().count() > MOST_LISTED ? ", ..." : "") + ".";
+        long more = known.stream().distinct().count() - MOST_LISTED;
+        return "Known: " + listed + (more > 0 ? " and " + more + " more." : ".");
     }
 
-    /** Up to two names within a third of the word's letters of it, the nearest first. */
+    /** The nearest name within a third of the word's letters of it, or two that are equally near. */
     static List<String> to(String unknown, Collection<String> known) {
         String sought = plain(unknown);
         int most = Math.max(1, sought.length() / 3);
         record Candidate(String name, int distance) {
         }
-        return known.stream().distinct()
+        var near = known.stream().distinct()
                 .map(name -> new Candidate(name, distance(sought, plain(name))))
                 .filter(candidate -> candidate.distance() <= most)
                 .sorted(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::name))
-                .map(Candidate::name).limit(2).toList();
+                .limit(2).toList();
+        return near.stream().filter(candidate -> candidate.distance() == near.get(0).distance()).map(Candidate::name).toList();
     }
 
     private static String plain(String name) {

@@ -1,16 +1,17 @@
 package crumbclock.formats.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Writes a JSON tree for people: two spaces a level, and what holds no objects on one line of its own when it fits.
+ * Writes a JSON tree for people: two spaces a level, and what holds no other objects on one line when it fits.
  * Equal trees give equal text; lines end with {@code \n}.
  */
 public final class JsonText {
 
-    private static final int LONGEST_LINE = 160;
+    private static final int LONGEST_LINE = 240;
 
     private JsonText() {
     }
@@ -22,10 +23,8 @@ public final class JsonText {
     }
 
     private static void write(JsonNode node, String indent, StringBuilder text) {
-        String line = node.toString();
-        boolean flat = !node.isContainerNode() || node.isEmpty() || depth(node) <= 2 && spaced(node).length() + indent.length() <= LONGEST_LINE;
-        if (flat) {
-            text.append(node.isContainerNode() ? spaced(node) : line);
+        if (isFlat(node) && spaced(node).length() + indent.length() <= LONGEST_LINE) {
+            text.append(spaced(node));
             return;
         }
         List<String> keys = new ArrayList<>();
@@ -56,15 +55,17 @@ public final class JsonText {
         return "[" + String.join(", ", parts) + "]";
     }
 
-    private static int depth(JsonNode node) {
-        int deepest = 0;
+    /** Single values, lists of them, and objects of both: a list of objects gets a line for each. */
+    private static boolean isFlat(JsonNode node) {
         for (JsonNode child : node) {
-            deepest = Math.max(deepest, depth(child));
+            if (child.isContainerNode() && (node.isArray() || child.isObject() || !isFlat(child))) {
+                return false;
+            }
         }
-        return node.isContainerNode() ? deepest + 1 : 0;
+        return true;
     }
 
     private static String key(String key) {
-        return com.fasterxml.jackson.databind.node.TextNode.valueOf(key).toString();
+        return TextNode.valueOf(key).toString();
     }
 }

@@ -70,10 +70,12 @@ final class SchemaFaults {
 
     private static String expected(Fault fault) {
         String described = description(fault.schema());
-        if (!described.isEmpty()) {
-            return described;
+        if (!fault.keyword().equals("type")) {
+            return described.isEmpty() ? fault.plainMessage() : described;
         }
-        return fault.keyword().equals("type") ? types(fault.schema().path("type")) : fault.plainMessage();
+        boolean saysItsKind = described.startsWith("a ") || described.startsWith("an ") || described.startsWith("whole ")
+                || described.startsWith("one ") || described.startsWith("path ") || described.startsWith("times ");
+        return saysItsKind ? described : types(fault.schema().path("type")) + (described.isEmpty() ? "" : " (" + described + ")");
     }
 
     private static String types(JsonNode type) {
@@ -99,8 +101,13 @@ final class SchemaFaults {
     }
 
     private static String description(JsonNode schema) {
+        String ref = schema.path("$ref").asText();
         String text = schema.path("description").asText();
-        return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+        if (text.isEmpty() && ref.contains(".schema.json#")) {
+            return description(Schemas.part(Schemas.BASE + ref));
+        }
+        String open = text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+        return open.isEmpty() ? "" : Character.toLowerCase(open.charAt(0)) + open.substring(1);
     }
 
     private static List<String> keys(JsonNode properties) {

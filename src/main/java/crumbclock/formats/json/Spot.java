@@ -30,6 +30,11 @@ public record Spot(JsonDoc doc, String pointer) {
         return doc.root().at(pointer);
     }
 
+    /** Whether something was wrong here already, so that a fault that only follows from it need not be told. */
+    public boolean isFaulty(IssueLog log) {
+        return log.holdsAt(doc.source().name(), pointer);
+    }
+
     /** Reports what stands here. */
     public void fault(IssueLog log, String expected, String advice) {
         fault(log, show(node()), expected, advice);

@@ -56,7 +56,8 @@ record CalendarReader(ProblemCalendar calendar, IssueLog log) {
         int start = from == null ? 0 : moment(spot.child("from"), from).orElse(0);
         int end = until == null ? calendar.clock().horizonMinutes()
                 : moment(spot.child("until"), until).orElse(calendar.clock().horizonMinutes());
-        if (from != null && until != null && end <= start && calendar.minute(from).isPresent() && calendar.minute(until).isPresent()) {
+        boolean bothRead = from != null && until != null && !spot.child("from").isFaulty(log) && !spot.child("until").isFaulty(log);
+        if (bothRead && calendar.trusted() && end <= start) {
             spot.child("until").fault(log, "a moment after \"from\", which is " + Spot.quote(from), "");
         }
         int cutStart = Math.max(0, start);

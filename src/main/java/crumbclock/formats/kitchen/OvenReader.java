@@ -39,10 +39,12 @@ record OvenReader(CalendarReader times, MeasureReader measures, IssueLog log) {
         String ovenName = oven.name() == null ? oven.id() : oven.name();
         String name = entry.name() != null ? entry.name() : plain ? ovenName : ovenName + ", " + entry.id();
         Said said = new Said(ovenSpot, spot, oven, entry);
-        int least = measures.temperature(said.spot("leastTemperature", OvenEntry::leastTemperature), said.of(OvenEntry::leastTemperature, "50"));
-        int most = measures.temperature(said.spot("mostTemperature", OvenEntry::mostTemperature), said.of(OvenEntry::mostTemperature, "250"));
-        if (most < least) {
-            said.spot("mostTemperature", OvenEntry::mostTemperature).fault(log, most + " °C", "at least leastTemperature, " + least + " °C", "");
+        var leastSpot = said.spot("leastTemperature", OvenEntry::leastTemperature);
+        var mostSpot = said.spot("mostTemperature", OvenEntry::mostTemperature);
+        int least = measures.temperature(leastSpot, said.of(OvenEntry::leastTemperature, "50"));
+        int most = measures.temperature(mostSpot, said.of(OvenEntry::mostTemperature, "250"));
+        if (most < least && !leastSpot.isFaulty(log) && !mostSpot.isFaulty(log)) {
+            mostSpot.fault(log, most + " °C", "at least leastTemperature, " + least + " °C", "");
         }
         return new Cavity(plain ? oven.id() : oven.id() + "/" + entry.id(), name, racks(spot.child("racks"), entry), least, most,
                 said.of(OvenEntry::preheatMinutes, 15), said.of(OvenEntry::upPerTenC, 1), said.of(OvenEntry::downPerTenC, 2),

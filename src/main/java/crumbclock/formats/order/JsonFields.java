@@ -40,7 +40,7 @@ record JsonFields(Spot spot, IssueLog log) implements Fields {
     @Override
     public void fault(Field field, String read, String expected, String advice) {
         var at = spot.child(field.key());
-        if (!log.holdsAt(spot.doc().source().name(), at.pointer())) {
+        if (!at.isFaulty(log)) {
             at.fault(log, read, expected, advice);
         }
     }

@@ -168,7 +168,8 @@ public final class OrdersReader {
     public boolean faultOfCake(String cakeId, String read, String expected) {
         var fields = cakeFields.get(cakeId);
         if (fields != null) {
-            fields.fault(Field.METHOD, read, expected, "");
+            var field = read.startsWith("option") ? Field.OPTIONS : read.startsWith("component") ? Field.BATCHES : Field.METHOD;
+            fields.fault(field, read, expected, "");
         }
         return fields != null;
     }

@@ -80,7 +80,8 @@ final class PlanWriter {
         }
         node.put("bufferMinutes", outcome.bufferMinutes());
         node.put("lateMinutes", outcome.lateMinutes());
-        list(node, "reasons", outcome.reasons(), (reason, inner) -> inner.put("rule", reason.rule().name()).put("message", reason.message()));
+        list(node, "reasons", outcome.reasons(), (reason, inner) -> inner.put("rule", reason.rule().name())
+                .put("message", reason.message()));
         strings(node, "waitsFor", outcome.waitsFor());
     }
 

@@ -31,11 +31,12 @@ public record BatchReader(ProblemCalendar calendar, Names names, IssueLog log) {
                 at.child("id").fault(log, "an id that no other batch has", "Rename one of the two.");
             }
             if (names.complete() && !names.batchMethods().contains(entry.method())) {
-                at.child("method").fault(log, "the id of a method that makes batches", Nearest.advice(entry.method(), names.batchMethods()));
+                at.child("method").fault(log, "the id of a method that makes batches",
+                        Nearest.advice(entry.method(), names.batchMethods()));
             }
             int amount = entry.amount() == null ? 0 : new MeasureReader(log).amount(at.child("amount"), entry.amount());
-            batches.add(new BatchRequest(entry.id(), entry.title(), entry.method(), amount, earliest(at.child("earliest"), entry.earliest()),
-                    lowerCase(entry.contains()), lowerCase(entry.freeFrom()), entry.options()));
+            batches.add(new BatchRequest(entry.id(), entry.title(), entry.method(), amount,
+                    earliest(at.child("earliest"), entry.earliest()), lowerCase(entry.contains()), lowerCase(entry.freeFrom()), entry.options()));
         }
         return batches;
     }

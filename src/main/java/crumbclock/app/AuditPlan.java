@@ -1,0 +1,19 @@
+package crumbclock.app;
+
+import crumbclock.domain.plan.Plan;
+import crumbclock.domain.problem.Problem;
+import crumbclock.rules.Audit;
+
+/** Audits a plan that came from elsewhere, such as a file that somebody may have changed. */
+public final class AuditPlan {
+
+    private AuditPlan() {
+    }
+
+    /** The same timetable with findings and cost made anew; what the plan said of itself counts for nothing. */
+    public static Plan audit(Problem problem, Plan plan) {
+        var audit = Audit.audit(problem, plan.timetable());
+        return new Plan(plan.problemTitle(), plan.timetable(), audit.findings(), audit.cost(), audit.mediumCost(),
+                audit.softCost(), plan.search());
+    }
+}

@@ -1,0 +1,43 @@
+package crumbclock.cli;
+
+import crumbclock.domain.plan.Plan;
+import crumbclock.domain.problem.Problem;
+import crumbclock.formats.ProblemReader;
+import crumbclock.formats.file.SourceFile;
+import crumbclock.formats.issue.Issue;
+import crumbclock.formats.issue.IssueLog;
+import crumbclock.formats.plan.PlanJson;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Reads what the commands work on, or tells all that is wrong with it. */
+final class Inputs {
+
+    private Inputs() {
+    }
+
+    /** @throws BadInput with all faults of all files, when there is one */
+    static Problem problem(Path file) {
+        return read(log -> ProblemReader.read(file, log));
+    }
+
+    /** @throws BadInput with all faults of the file, when there is one */
+    static Plan plan(Path file, Problem problem) {
+        return read(log -> SourceFile.read(file, log)
+                .flatMap(source -> PlanJson.read(source.name(), source.text(), problem, log)));
+    }
+
+    private static <T> T read(Function<IssueLog, Optional<T>> reader) {
+        var log = new IssueLog();
+        Optional<T> value = reader.apply(log);
+        if (!log.isEmpty() || value.isEmpty()) {
+            List<String> lines = new ArrayList<>(log.sorted().stream().map(Issue::toString).distinct().toList());
+            lines.add(lines.size() == 1 ? "1 fault; nothing was written." : lines.size() + " faults; nothing was written.");
+            throw new BadInput(lines);
+        }
+        return value.get();
+    }
+}

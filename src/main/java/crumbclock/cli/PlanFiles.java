@@ -1,0 +1,83 @@
+package crumbclock.cli;
+
+import crumbclock.domain.plan.Plan;
+import crumbclock.domain.problem.Problem;
+import crumbclock.formats.csv.FridgeCsv;
+import crumbclock.formats.csv.TimetableCsv;
+import crumbclock.formats.file.WholeFile;
+import crumbclock.formats.plan.PlanJson;
+import crumbclock.report.html.PlanPage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The folder that a plan goes to. */
+final class PlanFiles {
+
+    private final Path folder;
+
+    private PlanFiles(Path folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * Looks before a long search whether its plan could be written, and writes nothing yet.
+     *
+     * @param folder  as the user gave it; null for one named after the problem, below {@code reports}
+     * @throws BadInput when the folder cannot be written
+     */
+    static PlanFiles in(Path folder, Path problemFile) {
+        Path chosen = folder == null ? Path.of("reports", nameOf(problemFile)) : folder;
+        Path there = chosen.toAbsolutePath().normalize();
+        while (there != null && !Files.exists(there)) {
+            there = there.getParent();
+        }
+        if (there == null || !Files.isDirectory(there)) {
+            throw new BadInput("--out " + chosen + ": " + (there == null ? chosen : there)
+                    + " is not a folder; name a folder that is there or can be made");
+        }
+        if (!Files.isWritable(there)) {
+            throw new BadInput("--out " + chosen + ": " + there + " cannot be written; name another folder");
+        }
+        return new PlanFiles(chosen);
+    }
+
+    private static String nameOf(Path problemFile) {
+        String name = problemFile.toAbsolutePath().normalize().getFileName().toString();
+        return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
+    }
+
+    Path page() {
+        return folder.resolve("plan.html");
+    }
+
+    Path folder() {
+        return folder;
+    }
+
+    /**
+     * Renders everything before the first byte is written, so that a failing one leaves the old files alone.
+     *
+     * @throws BadInput when the folder cannot be written after all
+     */
+    void write(Problem problem, Plan plan) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        texts.put("plan.json", PlanJson.write(problem, plan));
+        texts.put("timetable.csv", TimetableCsv.write(problem, plan));
+        texts.put("fridge.csv", FridgeCsv.write(problem, plan));
+        texts.put("plan.html", PlanPage.render(problem, plan));
+        for (Map.Entry<String, String> text : texts.entrySet()) {
+            Path file = folder.resolve(text.getKey());
+            try {
+                if (Files.isDirectory(file)) {
+                    throw new IOException("it is a folder");
+                }
+                WholeFile.write(file, text.getValue());
+            } catch (IOException e) {
+                throw new BadInput(file + " cannot be written: " + e.getMessage());
+            }
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package crumbclock.cli;
+
+import crumbclock.engine.cost.Cost;
+import crumbclock.search.SearchListener;
+import java.io.PrintStream;
+import java.util.Locale;
+
+/** Tells on a stream without a terminal how the search goes: a plain line every two seconds. */
+class Progress implements SearchListener, AutoCloseable {
+
+    private static final long EVERY_SECONDS = 2;
+    private static final long NANOS = 1_000_000_000L;
+
+    private final PrintStream err;
+    private final Interrupt interrupt;
+    private final long began = System.nanoTime();
+    private long toldAt;
+    private long schedules;
+    private Cost best;
+
+    Progress(PrintStream err, Interrupt interrupt) {
+        this.err = err;
+        this.interrupt = interrupt;
+    }
+
+    /** One that says nothing and still ends the search when asked. */
+    static Progress quiet(Interrupt interrupt) {
+        return new Progress(null, interrupt) {
+            @Override
+            void tell() {
+                // quiet is what was asked for
+            }
+        };
+    }
+
+    @Override
+    public final synchronized void improved(long schedulesSoFar, Cost cost) {
+        schedules = schedulesSoFar;
+        best = cost;
+        tell();
+    }
+
+    @Override
+    public final synchronized boolean stopAsked() {
+        tell();
+        return interrupt.isAsked();
+    }
+
+    /** Says how things stand, at most as often as is useful. */
+    void tell() {
+        if (seconds() >= toldAt + EVERY_SECONDS) {
+            toldAt = seconds();
+            err.println("planning, " + seconds() + " s: " + standing());
+        }
+    }
+
+    final long seconds() {
+        return (System.nanoTime() - began) / NANOS;
+    }
+
+    /** How good the best plan so far is; fewer points are better. */
+    final String standing() {
+        return best == null ? "no plan yet" : String.format(Locale.ROOT, "late %,d, wishes %,d points, %,d tried",
+                best.medium(), best.soft(), schedules);
+    }
+
+    @Override
+    public void close() {
+        // lines are complete by themselves
+    }
+}

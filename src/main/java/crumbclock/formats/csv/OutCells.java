@@ -1,0 +1,90 @@
+package crumbclock.formats.csv;
+
+import crumbclock.domain.order.Order;
+import crumbclock.domain.problem.Problem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** What the written tables have in common: the dialect, times, and cells that stay text in a spreadsheet. */
+final class OutCells {
+
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+
+    /** First letters that make a spreadsheet read a cell as a formula, the wide forms of East Asian keyboards too. */
+    private static final String FORMULA_STARTS = "=+-@\t\r\n＝＋－＠";
+
+    private static final char GUARD = '\'';
+
+    private final Problem problem;
+
+    OutCells(Problem problem) {
+        this.problem = problem;
+    }
+
+    /** One line a record, the first with the column names, ends of lines CR LF as RFC 4180 has them. */
+    static String table(List<String> header, List<List<Object>> rows) {
+        var out = new StringBuilder();
+        var format = CSVFormat.RFC4180.builder().setHeader(header.toArray(String[]::new)).get();
+        try (var printer = new CSVPrinter(out, format)) {
+            for (List<Object> row : rows) {
+                printer.printRecord(row.stream().map(OutCells::cell).toList());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("a text in memory cannot fail to be written", e);
+        }
+        return out.toString();
+    }
+
+    /**
+     * Numbers as they are; a text that would be run as a formula gets an apostrophe before it, and so does one that
+     * looks as if it had got one already, so that taking one off gives every text back.
+     */
+    private static Object cell(Object value) {
+        if (value instanceof Number) {
+            return value;
+        }
+        String text = value.toString();
+        int behind = 0;
+        while (behind < text.length() && text.charAt(behind) == GUARD) {
+            behind++;
+        }
+        return behind < text.length() && FORMULA_STARTS.indexOf(text.charAt(behind)) >= 0 ? GUARD + text : text;
+    }
+
+    /** Local clock time; the exact minute stands in a column of its own, as an hour can come twice in autumn. */
+    String time(int minute) {
+        return TIME.format(problem.clock().at(minute));
+    }
+
+    /** Ids of the orders that a cake, a batch or an order's own step belongs to, separated by spaces. */
+    String orders(String ownerId) {
+        return problem.orders().stream().filter(order -> belongs(order, ownerId)).map(Order::id)
+                .collect(Collectors.joining(" "));
+    }
+
+    private static boolean belongs(Order order, String ownerId) {
+        return order.id().equals(ownerId) || order.cakes().stream()
+                .anyMatch(cake -> cake.id().equals(ownerId) || cake.batchIds().contains(ownerId));
+    }
+
+    String title(String ownerId) {
+        for (Order order : problem.orders()) {
+            if (order.id().equals(ownerId)) {
+                return order.title();
+            }
+            for (var cake : order.cakes()) {
+                if (cake.id().equals(ownerId)) {
+                    return cake.title();
+                }
+            }
+        }
+        return problem.batches().stream().filter(batch -> batch.id().equals(ownerId)).map(batch -> batch.title())
+                .findFirst().orElse("");
+    }
+}

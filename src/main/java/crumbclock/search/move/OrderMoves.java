@@ -1,0 +1,178 @@
+package crumbclock.search.move;
+
+import ai.timefold.solver.core.api.score.director.ScoreDirector;
+import ai.timefold.solver.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
+import crumbclock.engine.decode.Decoder;
+import crumbclock.engine.model.Unit;
+import crumbclock.search.model.UnitRef;
+import crumbclock.search.model.WorkPlan;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * An endless stream of random moves: mostly a unit shifted between what it waits for and what waits for it, now and
+ * then two units exchanged, all units of one order moved, or the whole list put in the order of its timetable.
+ */
+public class OrderMoves implements MoveIteratorFactory<WorkPlan, ReorderMove> {
+
+    /** Of a thousand moves: units exchanged, orders moved, lists put in the order of their timetable; the rest are shifts. */
+    private static final int EXCHANGES = 150;
+    private static final int WHOLE_ORDERS = 150;
+    private static final int BY_TIME = 15;
+    /** Half of the shifts go no further than this. */
+    private static final int NEAR = 5;
+
+    @Override
+    public long getSize(ScoreDirector<WorkPlan> director) {
+        long units = director.getWorkingSolution().getUnits().size();
+        return units * units;
+    }
+
+    @Override
+    public Iterator<ReorderMove> createOriginalMoveIterator(ScoreDirector<WorkPlan> director) {
+        throw new UnsupportedOperationException("only random moves");
+    }
+
+    @Override
+    public Iterator<ReorderMove> createRandomMoveIterator(ScoreDirector<WorkPlan> director, Random random) {
+        return new Moves(director.getWorkingSolution(), random);
+    }
+
+    private static final class Moves implements Iterator<ReorderMove> {
+        private final WorkPlan plan;
+        private final Random random;
+        private final Unit[] units;
+        private final int[] position;
+        private final List<List<Integer>> after;
+
+        Moves(WorkPlan plan, Random random) {
+            this.plan = plan;
+            this.random = random;
+            units = plan.getDesk().compiled().units.fine;
+            position = new int[units.length];
+            after = new ArrayList<>();
+            for (int unit = 0; unit < units.length; unit++) {
+                after.add(new ArrayList<>());
+            }
+            for (Unit unit : units) {
+                for (int before : unit.before()) {
+                    after.get(before).add(unit.index());
+                }
+            }
+        }
+
+        @Override
+        public boolean hasNext() {
+            return units.length > 1;
+        }
+
+        @Override
+        public ReorderMove next() {
+            List<UnitRef> sequence = plan.getOrder().getSequence();
+            for (int index = 0; index < units.length; index++) {
+                position[sequence.get(index).index()] = index;
+            }
+            int kind = random.nextInt(1000);
+            if (kind < BY_TIME) {
+                return byTime(sequence);
+            }
+            if (kind < BY_TIME + WHOLE_ORDERS) {
+                return wholeOrder(sequence);
+            }
+            return kind < BY_TIME + WHOLE_ORDERS + EXCHANGES ? exchange(sequence) : shift(sequence);
+        }
+
+        private ReorderMove shift(List<UnitRef> sequence) {
+            int at = random.nextInt(units.length);
+            Unit unit = units[sequence.get(at).index()];
+            int first = 0;
+            int last = units.length - 1;
+            for (int before : unit.before()) {
+                first = Math.max(first, position[before] + 1);
+            }
+            for (int later : after.get(unit.index())) {
+                last = Math.min(last, position[later] - 1);
+            }
+            first = Math.min(first, at);
+            last = Math.max(last, at);
+            if (random.nextBoolean()) {
+                first = Math.max(first, at - NEAR);
+                last = Math.min(last, at + NEAR);
+            }
+            return move(sequence, at, first + random.nextInt(last - first + 1));
+        }
+
+        private ReorderMove move(List<UnitRef> sequence, int at, int to) {
+            int from = Math.min(at, to);
+            List<UnitRef> stretch = new ArrayList<>(sequence.subList(from, Math.max(at, to) + 1));
+            Collections.rotate(stretch, at < to ? -1 : 1);
+            return new ReorderMove(from, stretch);
+        }
+
+        private ReorderMove exchange(List<UnitRef> sequence) {
+            int at = random.nextInt(units.length);
+            int to = random.nextInt(units.length);
+            int from = Math.min(at, to);
+            List<UnitRef> stretch = new ArrayList<>(sequence.subList(from, Math.max(at, to) + 1));
+            Collections.swap(stretch, 0, stretch.size() - 1);
+            return new ReorderMove(from, stretch);
+        }
+
+        /** Takes all units of one order out and puts them in again together, in the same order among themselves. */
+        private ReorderMove wholeOrder(List<UnitRef> sequence) {
+            int orders = plan.getDesk().compiled().orders.length;
+            int order = random.nextInt(orders);
+            List<UnitRef> taken = new ArrayList<>();
+            List<UnitRef> rest = new ArrayList<>();
+            for (UnitRef ref : sequence) {
+                (belongs(units[ref.index()], order) ? taken : rest).add(ref);
+            }
+            if (taken.isEmpty()) {
+                return shift(sequence);
+            }
+            if (random.nextBoolean()) {
+                rest.addAll(random.nextInt(rest.size() + 1), taken);
+                return new ReorderMove(0, rest);
+            }
+            // spread as before, all earlier or all later
+            int by = 1 + random.nextInt(Math.max(1, units.length / 4));
+            int direction = random.nextBoolean() ? by : -by;
+            List<UnitRef> moved = new ArrayList<>(sequence);
+            int[] key = new int[units.length];
+            for (int index = 0; index < units.length; index++) {
+                UnitRef ref = sequence.get(index);
+                key[ref.index()] = 2 * index + (belongs(units[ref.index()], order) ? 2 * direction + (direction > 0 ? 1 : -1) : 0);
+            }
+            moved.sort(Comparator.comparingInt(ref -> key[ref.index()]));
+            return new ReorderMove(0, moved);
+        }
+
+        private static boolean belongs(Unit unit, int order) {
+            for (int of : unit.orders()) {
+                if (of == order) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        /** The order in which the timetable of this very list begins its units; the list may then be improved where it was ignored. */
+        private ReorderMove byTime(List<UnitRef> sequence) {
+            Decoder decoder = plan.getDesk().decoder();
+            plan.getDesk().weigh(sequence);
+            int[] start = decoder.unitStarts();
+            List<UnitRef> sorted = new ArrayList<>(sequence);
+            sorted.sort(Comparator.comparingInt(ref -> start[ref.index()]));
+            return new ReorderMove(0, sorted);
+        }
+
+        @Override
+        public void remove() {
+            throw new UnsupportedOperationException("moves come and go by themselves");
+        }
+    }
+}
