@@ -5,15 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crumbclock.domain.work.HandsOn;
 import crumbclock.domain.work.Step;
 import crumbclock.formats.ProblemReader;
-import crumbclock.formats.file.SourceFile;
 import crumbclock.formats.issue.IssueLog;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ShippedProblemsTest {
 
@@ -67,13 +68,11 @@ class ShippedProblemsTest {
     }
 
     @Test
-    void should_read_the_late_order_beside_the_others() throws IOException {
-        var file = ShippedProblem.FOLDER.resolve("late-order.json");
-        String text = Files.readString(file).replace("\"../demo-data/late-order/orders.csv\"",
-                "[\"../demo-data/late-order/orders.csv\", \"../demo-data/late-order/late-order.csv\"]");
+    void should_read_the_late_order_beside_the_others() {
         var log = new IssueLog();
 
-        var problem = ProblemReader.read(new SourceFile(file.toString(), text, ShippedProblem.FOLDER), log);
+        var problem = ProblemReader.read(ShippedProblem.FOLDER.resolve("late-order.json"),
+                List.of(Path.of("demo-data", "late-order", "late-order.csv")), log);
 
         assertThat(log.sorted()).isEmpty();
         assertThat(problem.orElseThrow().orders()).extracting(order -> order.id())
