@@ -25,11 +25,14 @@ final class TaskPlacer {
     private final int[] unitStamp;
     private int stamp;
     private Task[] members = {};
+    /** Lower bounds on starts within the unit, by task; the unit placer's own. */
+    private final int[] bound;
     private boolean tolerates;
     private long brokenMinutes;
 
-    TaskPlacer(Board board, Obstacle obstacle, int[] unitStamp) {
+    TaskPlacer(Board board, Obstacle obstacle, int[] unitStamp, int[] bound) {
         this.board = board;
+        this.bound = bound;
         this.obstacle = obstacle;
         this.horizon = board.compiled.horizon;
         this.unitStamp = unitStamp;
@@ -231,13 +234,19 @@ final class TaskPlacer {
      * door on it, is put off until this one is ready, when its own waits allow that.
      */
     private int alignWith(Task task, int at) {
+        Task first = null;
         for (Task earlier : members) {
             if (mayWaitFor(earlier, task, at)) {
-                obstacle.raise(earlier, at);
-                return RAISE;
+                first = first == null ? earlier : first;
+                bound[earlier.index] = Math.max(bound[earlier.index], at);
             }
         }
-        return FREE;
+        if (first == null) {
+            return FREE;
+        }
+        obstacle.rule = Rule.R09;
+        obstacle.raise(first, at);
+        return RAISE;
     }
 
     private boolean mayWaitFor(Task earlier, Task task, int at) {
@@ -385,7 +394,7 @@ final class TaskPlacer {
             int latest = Math.min(start - link.least(), Math.min(board.mostEnd(stay), stay.latestEnd));
             int earliest = Math.max(board.leastEnd(stay), link.hasMost() ? start - link.most() : 0);
             if (tolerates && !inUnit(stay)) {
-                // a most wait that broke is counted already
+                // a most wait may break here, and is counted below
                 earliest = Math.min(earliest, Math.max(board.leastEnd(stay), latest - 60));
             }
             int touch = latest < earliest ? -1
@@ -394,6 +403,9 @@ final class TaskPlacer {
             if (touch < 0 || end < earliest) {
                 obstacle.rule = Rule.R04;
                 return laterTakeOut(task, stay, link, latest, start);
+            }
+            if (link.hasMost() && end < start - link.most()) {
+                brokenMinutes += start - link.most() - end;
             }
             int from = board.start[stay.index];
             int blocked = Math.max(presenceBlock(stay, from, end),
