@@ -39,10 +39,12 @@ public final class ProblemReader {
     private final IssueLog log;
     private final ProblemFile file;
     private final Spot root;
+    private final List<Path> moreOrders;
     private final ProblemCalendar calendar;
 
-    private ProblemReader(Loaded<ProblemFile> loaded, IssueLog log) {
+    private ProblemReader(Loaded<ProblemFile> loaded, List<Path> moreOrders, IssueLog log) {
         this.log = log;
+        this.moreOrders = List.copyOf(moreOrders);
         this.file = loaded.value();
         this.root = loaded.spot();
         this.calendar = new ClockReader(log).read(root, file);
@@ -54,13 +56,21 @@ public final class ProblemReader {
      * @return empty when the log holds an issue
      */
     public static Optional<Problem> read(Path problemFile, IssueLog log) {
-        return SourceFile.read(problemFile, log).flatMap(source -> read(source, log));
+        return read(problemFile, List.of(), log);
     }
 
-    /** Reads a problem whose text is at hand already. */
-    public static Optional<Problem> read(SourceFile source, IssueLog log) {
+    /**
+     * The same with more orders than the problem file names, such as one that came in late.
+     *
+     * @param moreOrders tables or JSON files of orders, read after the problem's own
+     */
+    public static Optional<Problem> read(Path problemFile, List<Path> moreOrders, IssueLog log) {
+        return SourceFile.read(problemFile, log).flatMap(source -> read(source, moreOrders, log));
+    }
+
+    private static Optional<Problem> read(SourceFile source, List<Path> moreOrders, IssueLog log) {
         return JsonLoader.loadWithSpot(source, "problem", ProblemFile.class, log)
-                .flatMap(loaded -> new ProblemReader(loaded, log).problem());
+                .flatMap(loaded -> new ProblemReader(loaded, moreOrders, log).problem());
     }
 
     private Optional<Problem> problem() {
@@ -101,6 +111,7 @@ public final class ProblemReader {
                 orders.order(entry);
             }
         }
+        moreOrders.forEach(path -> SourceFile.read(path, log).ifPresent(orders::file));
     }
 
     private Problem expanded(Kitchen kitchen, MethodBook methods, List<BatchRequest> batches, OrdersReader orders, Weights weights) {

@@ -39,7 +39,8 @@ final class AllergenRules {
                                 && cleaning.when().end() <= after.from()
                                 && cleaning.when().minutes() >= cleanMinutes(pool, before, after)))
                 .penalize(HardMediumSoftLongScore.ONE_HARD)
-                .justifyWith((before, after, pool, score) -> Cause.of(pool.id(), Cause.between(before.until(), after.from()),
+                .justifyWith((before, after, pool, score) -> Cause.of(pool.id(),
+                        Cause.between(before.until(), after.from()),
                         "piece " + after.unit() + " of " + pool.name() + " held " + met(after.step(), before.step())
                                 + " for " + before.stepId() + " and then serves " + after.stepId()
                                 + " without a full clean of " + cleanMinutes(pool, before, after) + " min between",

@@ -43,7 +43,8 @@ public final class Audit {
      */
     public static AuditResult audit(Problem problem, Timetable timetable) {
         ScoreAnalysis<HardMediumSoftLongScore> analysis = Manager.INSTANCE.analyze(
-                AuditedPlan.of(problem, timetable), ScoreAnalysisFetchPolicy.FETCH_ALL, SolutionUpdatePolicy.UPDATE_SCORE_ONLY);
+                AuditedPlan.of(problem, timetable), ScoreAnalysisFetchPolicy.FETCH_ALL,
+                SolutionUpdatePolicy.UPDATE_SCORE_ONLY);
         List<CostLine> cost = new ArrayList<>();
         cost.add(costLine(ConstraintNames.LATENESS, "minutes late and orders not made", true, analysis));
         WISHES.forEach(wish -> cost.add(costLine(wish.name(), wish.title(), false, analysis)));

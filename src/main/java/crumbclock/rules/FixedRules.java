@@ -18,6 +18,7 @@ final class FixedRules {
     private FixedRules() {
     }
 
+    /** A recorded step has its times, people, equipment and places. */
     static Constraint r15Step(ConstraintFactory factory) {
         return factory.forEach(FixedStep.class)
                 .ifNotExists(TimedStep.class, Joiners.equal(fixed -> fixed.step().stepId(), TimedStep::id),
@@ -29,6 +30,7 @@ final class FixedRules {
                 .asConstraint(ConstraintNames.of(Rule.R15, "step"));
     }
 
+    /** Its touches are there, by the same people. */
     static Constraint r15Touches(ConstraintFactory factory) {
         return factory.forEach(FixedStep.class)
                 .flattenLast(FixedStep::touches)
@@ -39,6 +41,7 @@ final class FixedRules {
                 .asConstraint(ConstraintNames.of(Rule.R15, "touches"));
     }
 
+    /** Its pans stand where they stood. */
     static Constraint r15Pans(ConstraintFactory factory) {
         return factory.forEach(FixedStep.class)
                 .flattenLast(FixedStep::pans)
@@ -49,6 +52,7 @@ final class FixedRules {
                 .asConstraint(ConstraintNames.of(Rule.R15, "pans"));
     }
 
+    /** Its pieces stand where they stood. */
     static Constraint r15Placements(ConstraintFactory factory) {
         return factory.forEach(FixedStep.class)
                 .flattenLast(FixedStep::placements)

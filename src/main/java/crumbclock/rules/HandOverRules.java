@@ -49,7 +49,8 @@ final class HandOverRules {
                 .filter(times -> times.handStart().isPresent())
                 .join(Cake.class, Joiners.equal(OrderTimes::orderId, Cake::orderId))
                 .join(TimedStep.class, Joiners.equal((times, cake) -> cake.id(), TimedStep::ownerId))
-                .filter((times, cake, step) -> step.end() > times.handStart().getAsLong())
+                .filter((times, cake, step) -> !step.id().equals(times.handOver().stepId())
+                        && step.end() > times.handStart().getAsLong())
                 .penalize(HardMediumSoftLongScore.ONE_HARD)
                 .justifyWith((times, cake, step, score) -> Cause.of("",
                         new Span((int) times.handStart().getAsLong(), step.end()),

@@ -23,7 +23,8 @@ final class HandsRules {
     /** As many different people as the step needs; nobody on a milestone or an unattended step. */
     static Constraint r03Heads(ConstraintFactory factory) {
         return factory.forEach(TimedStep.class)
-                .filter(step -> step.placed().work().size() != headsNeeded(step) || differentHeads(step) != headsNeeded(step))
+                .filter(step -> step.placed().work().size() != headsNeeded(step)
+                        || differentHeads(step) != headsNeeded(step))
                 .penalize(HardMediumSoftLongScore.ONE_HARD)
                 .justifyWith((step, score) -> Cause.of("", step.span(),
                         step.id() + " names " + step.placed().work().size() + " people, " + differentHeads(step)

@@ -3,7 +3,7 @@ package crumbclock.rules;
 import static ai.timefold.solver.core.api.score.stream.ConstraintCollectors.countDistinct;
 import static ai.timefold.solver.core.api.score.stream.ConstraintCollectors.max;
 import static ai.timefold.solver.core.api.score.stream.ConstraintCollectors.min;
-import static ai.timefold.solver.core.api.score.stream.ConstraintCollectors.sum;
+import static ai.timefold.solver.core.api.score.stream.ConstraintCollectors.sumLong;
 import static ai.timefold.solver.core.api.score.stream.ConstraintCollectors.toList;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
@@ -60,20 +60,20 @@ final class PeopleWishes {
 
     /** Minutes of hands-on work between the person with most and the one with least, of those who have a shift. */
     static Constraint w03Uneven(ConstraintFactory factory) {
-        BiConstraintStream<String, Integer> atLeastNone = factory.forEach(Roster.class)
+        BiConstraintStream<String, Long> atLeastNone = factory.forEach(Roster.class)
                 .filter(Roster::hasShift)
-                .map(Roster::personId, roster -> 0);
+                .map(Roster::personId, roster -> 0L);
         return factory.forEach(WorkSpan.class)
                 .ifExists(Roster.class, Joiners.equal(WorkSpan::personId, Roster::personId),
                         Joiners.filtering((work, roster) -> roster.hasShift()))
-                .map(WorkSpan::personId, work -> work.span().minutes())
+                .map(WorkSpan::personId, work -> (long) work.span().minutes())
                 .concat(atLeastNone)
-                .groupBy((person, minutes) -> person, sum((person, minutes) -> minutes))
-                .groupBy(max((String person, Integer minutes) -> minutes), min((String person, Integer minutes) -> minutes))
+                .groupBy((person, minutes) -> person, sumLong((person, minutes) -> minutes))
+                .groupBy(max((String person, Long minutes) -> minutes), min((String person, Long minutes) -> minutes))
                 .filter((most, least) -> most > least)
                 .join(Weights.class)
                 .penalizeLong(HardMediumSoftLongScore.ONE_SOFT,
-                        (most, least, weights) -> (long) (most - least) * weights.unevenMinute())
+                        (most, least, weights) -> (most - least) * weights.unevenMinute())
                 .justifyWith((most, least, weights, score) -> Cause.of("", new Span(0, 0),
                         "one person works " + most + " min, another " + least))
                 .asConstraint(ConstraintNames.of(Wish.W03, "uneven"));
@@ -127,7 +127,8 @@ final class PeopleWishes {
 
     /** Work on another step that begins on the same day as the work before it. */
     private static List<Change> changesAmong(List<WorkSpan> work) {
-        List<WorkSpan> sorted = work.stream().sorted(Comparator.comparing(WorkSpan::span).thenComparing(WorkSpan::no)).toList();
+        List<WorkSpan> sorted = work.stream()
+                .sorted(Comparator.comparing(WorkSpan::span).thenComparing(WorkSpan::no)).toList();
         List<Change> changes = new ArrayList<>();
         for (int i = 1; i < sorted.size(); i++) {
             WorkSpan before = sorted.get(i - 1);

@@ -6,9 +6,12 @@ import crumbclock.domain.kitchen.Pool;
 import crumbclock.domain.kitchen.Rack;
 import crumbclock.domain.order.HandOverWay;
 import crumbclock.domain.problem.Weights;
+import crumbclock.formats.issue.IssueLog;
 import crumbclock.units.Span;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -122,6 +125,37 @@ class ProblemReaderTest {
     @Test
     void should_give_equal_problems_for_equal_files() {
         assertThat(example.problem()).isEqualTo(example.problem());
+    }
+
+    @Test
+    void should_add_orders_that_came_in_late() throws IOException {
+        // given
+        example.whole("late.csv", "order,method,size,layers,hand_over\nE5,abc-layer-cake,6 in,2,Sat 11:30\n");
+        var log = new IssueLog();
+
+        // when
+        var problem = ProblemReader.read(folder.resolve("problem.json"), List.of(folder.resolve("late.csv")), log).orElseThrow();
+
+        // then
+        assertThat(problem.orders()).extracting(order -> order.id()).containsExactly("A1", "B2", "C3", "D4", "E5");
+    }
+
+    @Test
+    void should_let_a_method_of_the_problem_take_the_place_of_one_in_the_library() throws IOException {
+        // given: the library's cupcakes, with every step called otherwise
+        String methods;
+        try (var stream = getClass().getResourceAsStream("/crumbclock/methods/small-cakes.json")) {
+            methods = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        example.with("problem.json", "\"zone\"", "\"methods\": [\"mine.json\"], \"zone\"")
+                .whole("mine.json", methods.replace("\"name\": \"", "\"name\": \"own "));
+
+        // when
+        var steps = example.problem().steps();
+
+        // then
+        assertThat(steps).filteredOn(step -> step.ownerId().equals("C3")).isNotEmpty().allMatch(step -> step.name().startsWith("own "));
+        assertThat(steps).filteredOn(step -> step.ownerId().equals("A1")).isNotEmpty().noneMatch(step -> step.name().startsWith("own "));
     }
 
     @Test

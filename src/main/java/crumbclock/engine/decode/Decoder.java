@@ -12,9 +12,12 @@ import java.util.List;
 /**
  * Makes a timetable from an order of work: serial schedule generation over units.
  *
- * <p>What does not work out is mended step by step, always in the same way: a task outside the unit that must start
+ * <p>{@link #decode} mends what does not work out, always in the same way: a task outside the unit that must start
  * later gets a bound and the decode begins anew; a unit without a place waits until the others are placed; then its order gives up
- * its buffer (backward only), then all its units are placed together, then it is left out.
+ * its buffer (backward only), then all its units are placed together, then it is left out. Its timetable is always sound.
+ *
+ * <p>{@link #decodeOnce} mends nothing: it goes through the units once, and {@link #breaks} counts what did not work out.
+ * A search asks it thousands of times a second, and keeps what breaks nothing.
  *
  * <p>Not thread-safe: one for each search. A decode depends on the order of work alone.
  */
@@ -41,6 +44,7 @@ public final class Decoder {
     private final boolean[] done;
     private final int[] extraRelease;
     private long schedules;
+    private int stuckUnits;
 
     public Decoder(CompiledProblem compiled) {
         this.compiled = compiled;
@@ -97,21 +101,38 @@ public final class Decoder {
         return starts;
     }
 
-    /** Decodes all orders. {@code sequence} holds each unit's index once. */
+    /** Decodes all orders and mends what does not work out. {@code sequence} holds each unit's index once. */
     public void decode(int[] sequence) {
         Arrays.fill(stage, compiled.mirrored ? BUFFERED : SPLIT);
-        run(sequence);
+        mend(sequence);
     }
 
-    /** Decodes the given orders only; the others are left out. */
-    public void decode(int[] sequence, boolean[] wanted) {
-        for (int order = 0; order < stage.length; order++) {
-            stage[order] = !wanted[order] ? LEFT_OUT : compiled.mirrored ? BUFFERED : SPLIT;
-        }
-        run(sequence);
+    /** How the orders had to be placed in the last decode; for {@link #decodeOnce}. */
+    public int[] stages() {
+        return stage.clone();
     }
 
-    private void run(int[] sequence) {
+    /**
+     * Decodes in one pass, with orders placed as an earlier decode found out they must be.
+     *
+     * @param stages as {@link #stages} gave them
+     */
+    public void decodeOnce(int[] sequence, int[] stages) {
+        System.arraycopy(stages, 0, stage, 0, stage.length);
+        Arrays.fill(extraRelease, 0);
+        schedules++;
+        units.tolerate(true);
+        begin();
+        pass(sequence);
+        units.tolerate(false);
+    }
+
+    /** What did not work out in the last {@link #decodeOnce}: minutes by which bounds broke, and a day for each unit without a place. */
+    public long breaks() {
+        return units.brokenMinutes() + 1440L * stuckUnits;
+    }
+
+    private void mend(int[] sequence) {
         Arrays.fill(extraRelease, 0);
         Arrays.fill(reason, null);
         int raises = 0;
@@ -122,8 +143,9 @@ public final class Decoder {
             Outcome outcome = pass(sequence);
             again = outcome != Outcome.PLACED;
             if (outcome == Outcome.RAISE && raises++ < MOST_RAISES) {
+                // a little further each time, or it would creep minute by minute
                 int task = obstacle.task.index;
-                extraRelease[task] = Math.max(extraRelease[task] + 1, obstacle.minute);
+                extraRelease[task] = Math.max(extraRelease[task], obstacle.minute) + raises;
             } else if (again) {
                 giveWay(obstacle.task);
                 raises = 0;
@@ -187,6 +209,7 @@ public final class Decoder {
                     }
                 }
             }
+            stuckUnits = stuck.size();
             if (stuck.size() == waiting.size()) {
                 obstacle.task = firstStuck;
                 obstacle.rule = firstRule;

@@ -25,6 +25,8 @@ final class TaskPlacer {
     private final int[] unitStamp;
     private int stamp;
     private Task[] members = {};
+    private boolean tolerates;
+    private long brokenMinutes;
 
     TaskPlacer(Board board, Obstacle obstacle, int[] unitStamp) {
         this.board = board;
@@ -40,6 +42,27 @@ final class TaskPlacer {
     void beginUnit(Task[] unitMembers, int newStamp) {
         members = unitMembers;
         stamp = newStamp;
+    }
+
+    void begin() {
+        brokenMinutes = 0;
+    }
+
+    void tolerate(boolean newTolerates) {
+        tolerates = newTolerates;
+    }
+
+    long brokenMinutes() {
+        return brokenMinutes;
+    }
+
+    /** A task outside the unit cannot be moved any more: counts by how much it should be, where that is allowed. */
+    private boolean tolerated(Task task, int minutes) {
+        if (!tolerates || inUnit(task)) {
+            return false;
+        }
+        brokenMinutes += minutes;
+        return true;
     }
 
     boolean inUnit(Task task) {
@@ -125,7 +148,7 @@ final class TaskPlacer {
             return tryFixedStay(task, start);
         }
         boolean takenHere = takenInUnit(task);
-        int until = takenHere ? start + task.leastLength() : Math.min(horizon, task.latestEnd);
+        int until = takenHere ? start + task.leastLength() : lastPossibleEnd(task, start);
         int blocked = Math.max(stays.blockedUntil(task, start, until), presenceBlock(task, start, start + task.leastLength()));
         if (blocked > start) {
             obstacle.rule = stays.rule();
@@ -138,6 +161,12 @@ final class TaskPlacer {
         board.open[task.index] = true;
         board.openEnded[task.index] = !takenHere;
         return later;
+    }
+
+    /** Until when a stay may last at all: that long its place is kept while nobody knows when it ends. */
+    private int lastPossibleEnd(Task task, int start) {
+        int last = Math.min(horizon, task.latestEnd);
+        return task.most == Integer.MAX_VALUE ? last : Math.min(last, start + task.mostLength());
     }
 
     /** A stay that nothing takes out: ends as soon as it may. */
@@ -234,7 +263,7 @@ final class TaskPlacer {
             Task before = link.from();
             if (link.hasMost() && board.placed[before.index]) {
                 long latest = (long) board.mostEnd(before) + link.most();
-                if (start > latest) {
+                if (start > latest && !tolerated(before, (int) (start - latest))) {
                     obstacle.rule = Rule.R02;
                     obstacle.raise(before, board.start[before.index] + (int) (start - latest));
                     return true;
@@ -313,7 +342,7 @@ final class TaskPlacer {
     private boolean keepsLife(Task task) {
         for (Limit limit : board.compiled.limitsOf(task)) {
             int over = lives.overMinutes(limit);
-            if (over > 0) {
+            if (over > 0 && !tolerated(limit.first(), over)) {
                 obstacle.rule = Rule.R12;
                 obstacle.raise(limit.first(), board.start[limit.first().index] + over);
                 return false;
@@ -355,6 +384,10 @@ final class TaskPlacer {
             }
             int latest = Math.min(start - link.least(), Math.min(board.mostEnd(stay), stay.latestEnd));
             int earliest = Math.max(board.leastEnd(stay), link.hasMost() ? start - link.most() : 0);
+            if (tolerates && !inUnit(stay)) {
+                // a most wait that broke is counted already
+                earliest = Math.min(earliest, Math.max(board.leastEnd(stay), latest - 60));
+            }
             int touch = latest < earliest ? -1
                     : hands.findLastTouch(stay.outPeople, earliest - stay.outMinutes, stay.outMinutes, latest - stay.outMinutes);
             int end = touch + stay.outMinutes;
@@ -371,7 +404,7 @@ final class TaskPlacer {
                 return RAISE;
             }
             if (board.openEnded[stay.index]) {
-                stays.shorten(stay, Math.min(horizon, stay.latestEnd), end);
+                stays.shorten(stay, lastPossibleEnd(stay, from), end);
             } else {
                 stays.book(stay, from, end);
             }

@@ -31,9 +31,20 @@ final class UnitPlacer {
         placer = new TaskPlacer(board, obstacle, unitStamp);
     }
 
+    /** Whether tasks outside a unit that should start later are only counted ({@link #brokenMinutes}). */
+    void tolerate(boolean tolerates) {
+        placer.tolerate(tolerates);
+    }
+
+    /** Minutes by which tasks outside their units should have started later, since the decode began. */
+    long brokenMinutes() {
+        return placer.brokenMinutes();
+    }
+
     /** Before a decode: which tasks take part at all. */
     void begin(boolean[] active) {
         stamp = 0;
+        placer.begin();
         for (int task = 0; task < unitStamp.length; task++) {
             unitStamp[task] = active[task] ? 0 : -1;
         }

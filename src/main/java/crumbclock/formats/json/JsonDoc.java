@@ -20,6 +20,7 @@ import java.util.Optional;
  */
 public final class JsonDoc {
 
+    private static final JsonFactory PARSERS = new JsonFactory();
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private final SourceFile source;
@@ -33,7 +34,7 @@ public final class JsonDoc {
     /** Parses a file; empty, with an issue, when it is no JSON. Duplicate keys are issues too, the first value is kept. */
     public static Optional<JsonDoc> parse(SourceFile source, IssueLog log) {
         var doc = new JsonDoc(source);
-        try (JsonParser parser = new JsonFactory().createParser(source.text())) {
+        try (JsonParser parser = PARSERS.createParser(source.text())) {
             if (parser.nextToken() == null) {
                 log.add(new Issue(source.name(), 1, "", "an empty file", "a JSON object", ""));
                 return Optional.empty();

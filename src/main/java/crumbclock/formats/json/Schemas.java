@@ -37,7 +37,16 @@ final class Schemas {
 
     /** The schema called {@code kitchen}, {@code orders}, {@code problem}, {@code plan}, {@code method}. */
     static JsonSchema named(String name) {
-        return BY_NAME.computeIfAbsent(name, unseen -> FACTORY.getSchema(SchemaLocation.of(BASE + unseen + ".schema.json"), CONFIG));
+        return BY_NAME.computeIfAbsent(name, unseen -> at(BASE + unseen + ".schema.json"));
+    }
+
+    /**
+     * The schema with this {@code $id}.
+     *
+     * @throws IllegalArgumentException when it is none that ships with the program
+     */
+    static JsonSchema at(String id) {
+        return FACTORY.getSchema(SchemaLocation.of(id), CONFIG);
     }
 
     /** A part of a shipped schema by its location, such as {@code https://.../kitchen.schema.json#/properties/name}. */

@@ -36,7 +36,8 @@ public record BatchReader(ProblemCalendar calendar, Names names, IssueLog log) {
             }
             int amount = entry.amount() == null ? 0 : new MeasureReader(log).amount(at.child("amount"), entry.amount());
             batches.add(new BatchRequest(entry.id(), entry.title(), entry.method(), amount,
-                    earliest(at.child("earliest"), entry.earliest()), lowerCase(entry.contains()), lowerCase(entry.freeFrom()), entry.options()));
+                    earliest(at.child("earliest"), entry.earliest()), lowerCase(entry.contains()),
+                    lowerCase(entry.freeFrom()), entry.options()));
         }
         return batches;
     }

@@ -15,11 +15,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The library's methods and a problem's own; one of its own with the id of a library method takes that one's place. */
 public final class MethodBook {
@@ -36,7 +38,7 @@ public final class MethodBook {
     /** Reads the library and what the problem names: paths of method files, or method files themselves. */
     public static MethodBook read(Spot spot, int count, IssueLog log) {
         var book = new MethodBook(log);
-        MethodLibrary.resources().forEach(book::library);
+        Library.METHODS.forEach(method -> book.byId.put(method.id(), method));
         for (int i = 0; i < count; i++) {
             var at = spot.node().isArray() ? spot.child(i) : spot;
             var loaded = at.node().isTextual()
@@ -63,13 +65,19 @@ public final class MethodBook {
         return complete;
     }
 
-    private void library(String resource) {
-        var ownLog = new IssueLog();
-        var file = JsonLoader.load(SourceFile.ofText(resource, text(resource)), "method", MethodFile.class, ownLog);
-        if (!ownLog.isEmpty() || file.isEmpty()) {
-            throw new IllegalStateException("the method library is broken: " + ownLog.sorted());
+    /** The library, read once: it ships with the program and never changes. */
+    private static final class Library {
+
+        static final List<Method> METHODS = MethodLibrary.resources().stream().flatMap(Library::methods).toList();
+
+        private static Stream<Method> methods(String resource) {
+            var ownLog = new IssueLog();
+            var file = JsonLoader.load(SourceFile.ofText(resource, text(resource)), "method", MethodFile.class, ownLog);
+            if (!ownLog.isEmpty() || file.isEmpty()) {
+                throw new IllegalStateException("the method library is broken: " + ownLog.sorted());
+            }
+            return file.get().methods().stream();
         }
-        file.get().methods().forEach(method -> byId.put(method.id(), method));
     }
 
     private void own(Optional<Loaded<MethodFile>> loaded) {

@@ -37,10 +37,10 @@ public class AuditedPlan {
         return new AuditedPlan(reader.timedSteps(), reader.facts());
     }
 
-    /** Every minute a start may have; Timefold asks for a range though nothing here is ever moved. */
+    /** Every minute that a start may have: Timefold refuses others, so {@link PlanReader} lets none through. */
     @ValueRangeProvider
     public CountableValueRange<Integer> starts() {
-        return ValueRangeFactory.createIntValueRange(-1_000_000, 1_000_000);
+        return ValueRangeFactory.createIntValueRange(-FarMinutes.FAR, FarMinutes.FAR + 1);
     }
 
     public HardMediumSoftLongScore score() {

@@ -6,7 +6,7 @@ import crumbclock.domain.work.Step;
 import crumbclock.units.Span;
 
 /**
- * A bake in the timetable, with its parts: putting in, heat, cooling in the oven, taking out.
+ * A bake in a cavity of the kitchen, with its parts: putting in, heat, cooling in the oven, taking out.
  *
  * @param no unlike that of every other bake; orders pairs
  */

@@ -25,15 +25,15 @@ public record GivenTouch(int no, PlacedTouch placed, String cavityId) {
     }
 
     public Span when() {
-        return placed.when();
+        return FarMinutes.clip(placed.when());
     }
 
     public int start() {
-        return placed.when().start();
+        return when().start();
     }
 
     public int end() {
-        return placed.when().end();
+        return when().end();
     }
 
     /** Whether both are one movement: pans of two bakes that go into, or come out of, one cavity together (rule R04). */

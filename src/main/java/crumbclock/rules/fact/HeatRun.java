@@ -19,15 +19,15 @@ public record HeatRun(int no, OvenRun run) {
     }
 
     public int from() {
-        return run.from();
+        return FarMinutes.clip(run.from());
     }
 
     public int readyAt() {
-        return Math.max(run.from(), run.readyAt());
+        return Math.max(from(), FarMinutes.clip(run.readyAt()));
     }
 
     public int until() {
-        return Math.max(readyAt(), run.until());
+        return Math.max(readyAt(), FarMinutes.clip(run.until()));
     }
 
     public Span on() {

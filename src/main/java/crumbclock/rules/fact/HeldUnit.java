@@ -26,17 +26,17 @@ public record HeldUnit(int no, Step step, int stepStart, UnitUse use, int cleanM
     }
 
     public int from() {
-        return use.from();
+        return FarMinutes.clip(use.from());
     }
 
     /** Never before {@link #from}, so that a turned-round use is one fault and not many. */
     public int until() {
-        return Math.max(use.from(), use.until());
+        return Math.max(from(), FarMinutes.clip(use.until()));
     }
 
     /** When it may be taken again (rule R06). */
     public int cleanAt() {
-        return (int) Math.min(Integer.MAX_VALUE, (long) until() + cleanMinutes);
+        return until() + cleanMinutes;
     }
 
     public Span when() {

@@ -8,10 +8,10 @@ import crumbclock.units.Span;
  * @param no     unlike that of every other; orders pairs; below 0 for goods
  * @param stepId the step whose piece it is; empty for goods
  * @param piece  which of the step's pieces
- * @param name   step or goods, for people
+ * @param name   step, with its piece when it has several, or goods; for people
  */
-public record OnShelf(int no, String stepId, int piece, String name, String storeId, String shelfId, Shape shape, int massGrams,
-        Span when) {
+public record OnShelf(int no, String stepId, int piece, String name, String storeId, String shelfId, Shape shape,
+        int massGrams, Span when) {
 
     public boolean isGoods() {
         return stepId.isEmpty();

@@ -19,8 +19,10 @@ import crumbclock.domain.work.Step;
 import crumbclock.units.Span;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Lays out touches, bakes and what stands where. */
 final class PlaceReader {
@@ -30,6 +32,7 @@ final class PlaceReader {
     private final List<Object> facts = new ArrayList<>();
     private final Map<String, PlaceKind> kindById = new HashMap<>();
     private final Map<String, Whereabouts.Stay> stays = new HashMap<>();
+    private final Set<String> cavityIds = new HashSet<>();
     private int no;
 
     PlaceReader(Problem problem, Timetable timetable, Map<String, Step> stepById, Map<String, TimedStep> timedById) {
@@ -41,6 +44,7 @@ final class PlaceReader {
         for (Surface surface : problem.kitchen().surfaces()) {
             kindById.put("surface " + surface.id(), surface.kind());
         }
+        problem.kitchen().cavities().forEach(cavity -> cavityIds.add(cavity.id()));
         timedById.values().forEach(this::readStep);
         timetable.touches().forEach(this::readTouch);
         timetable.pans().forEach(this::readPan);
@@ -65,8 +69,11 @@ final class PlaceReader {
         step.place().ifPresent(need -> readPlaceNeed(timed, need));
     }
 
+    /** A bake in no cavity of the kitchen meets nothing there; rule R07 tells that the cavity is wrong. */
     private void readBake(TimedStep timed, OvenUse oven) {
-        facts.add(new Bake(no++, timed.step(), oven, timed.placed()));
+        if (cavityIds.contains(timed.placed().cavityId())) {
+            facts.add(new Bake(no++, timed.step(), oven, timed.placed()));
+        }
         for (int pan = 0; pan < oven.pans().size(); pan++) {
             facts.add(new PanNeed(timed.id(), pan, timed.placed().cavityId(), timed.span()));
         }
@@ -122,7 +129,8 @@ final class PlaceReader {
         String place = placement.storeId() + "/" + placement.shelfId();
         TimedStep timed = timedById.get(placement.stepId());
         if (timed == null) {
-            addStray(Rule.R10, placement.stepId(), place, placement.when(), "something stands there of a step that is not placed");
+            addStray(Rule.R10, placement.stepId(), place, placement.when(),
+                    "something stands there of a step that is not placed");
             return;
         }
         boolean onSurface = timed.isHandsOn() || !timed.placed().surfaceId().isEmpty();
@@ -138,11 +146,12 @@ final class PlaceReader {
     private void addStanding(Step step, Form form, Placement placement) {
         Shape shape = Shape.of(form.footprint(), placement.xMm(), placement.yMm(), placement.turned());
         facts.add(new Standing(no, placement, step, form, shape));
-        facts.add(new OnShelf(no++, step.id(), placement.piece(), step.id(), placement.storeId(), placement.shelfId(), shape,
-                form.massGrams(), placement.when()));
+        String name = form.pieces() == 1 ? step.id() : "piece " + placement.piece() + " of " + step.id();
+        facts.add(new OnShelf(no++, step.id(), placement.piece(), name, placement.storeId(), placement.shelfId(), shape,
+                form.massGrams(), FarMinutes.clip(placement.when())));
         PlaceKind kind = kindById.get("store " + placement.storeId());
         if (placement.piece() == 0 && kind != null) {
-            stays.putIfAbsent(step.id(), new Whereabouts.Stay(kind, placement.when()));
+            stays.putIfAbsent(step.id(), new Whereabouts.Stay(kind, FarMinutes.clip(placement.when())));
         }
     }
 

@@ -18,9 +18,6 @@ import java.util.Map;
 /** Looks up every id of a timetable in its problem and lays out the facts. */
 final class PlanReader {
 
-    /** Almost two hundred years; sums of such minutes and any duration still fit an int. */
-    private static final int FAR_MINUTE = 100_000_000;
-
     private final Problem problem;
     private final Timetable timetable;
     private final Map<String, Step> stepById = new LinkedHashMap<>();
@@ -56,7 +53,7 @@ final class PlanReader {
                         "the timetable has a step that the problem does not know"));
                 continue;
             }
-            if (isNonsense(placed.start()) || isNonsense(placed.end())) {
+            if (FarMinutes.isFar(placed.start()) || FarMinutes.isFar(placed.end())) {
                 facts.add(new Stray(Rule.R17, step.id(), "", new Span(0, 0),
                         "is placed at a minute that no calendar reaches, which is as good as not placed"));
                 continue;
@@ -65,10 +62,6 @@ final class PlanReader {
             timedSteps.add(timed);
             timedById.putIfAbsent(step.id(), timed);
         }
-    }
-
-    private static boolean isNonsense(int minute) {
-        return minute < -FAR_MINUTE || minute > FAR_MINUTE;
     }
 
     private void readProblem() {

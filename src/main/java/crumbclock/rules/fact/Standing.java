@@ -29,14 +29,14 @@ public record Standing(int no, Placement placement, Step step, Form form, Shape 
     }
 
     public Span when() {
-        return placement.when();
+        return FarMinutes.clip(placement.when());
     }
 
     public int start() {
-        return placement.when().start();
+        return when().start();
     }
 
     public int end() {
-        return placement.when().end();
+        return when().end();
     }
 }

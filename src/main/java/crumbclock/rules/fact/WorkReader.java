@@ -40,7 +40,8 @@ final class WorkReader {
             return;
         }
         for (PersonWork work : timed.placed().work()) {
-            for (Span span : work.spans()) {
+            for (Span written : work.spans()) {
+                Span span = FarMinutes.clip(written);
                 workSpans.add(new WorkSpan(workSpans.size(), timed.id(), timed.ownerId(),
                         timed.step().handsOn().orElseThrow(), work.personId(), span, dayOf(span.start(), days)));
             }

@@ -5,7 +5,6 @@ import crumbclock.engine.decode.CostMeter;
 import crumbclock.engine.decode.Decoder;
 import crumbclock.engine.model.CompiledProblem;
 import java.util.List;
-import java.util.function.Consumer;
 
 /**
  * Where one search has its orders of work decoded and weighed. Not thread-safe: one for each search.
@@ -15,9 +14,18 @@ public final class DecodeDesk {
     private final Decoder decoder;
     private final CostMeter meter;
     private final int[] sequence;
-    /** Told of every cost; the search hangs its progress and its stop on it. */
-    private Consumer<Cost> watcher = cost -> {
+    /** How orders are placed in quick decodes. */
+    private int[] stages;
+    private Runnable watcher = () -> {
     };
+
+    /**
+     * A quick decode's answer.
+     *
+     * @param breaks 0 for a sound timetable; else how much did not work out
+     */
+    public record Weight(long breaks, Cost cost) {
+    }
 
     public DecodeDesk(CompiledProblem compiled) {
         decoder = new Decoder(compiled);
@@ -25,7 +33,8 @@ public final class DecodeDesk {
         sequence = new int[compiled.units.fine.length];
     }
 
-    public void watch(Consumer<Cost> newWatcher) {
+    /** Sets what is run before every quick decode: the search hangs its stop on it. */
+    public void watch(Runnable newWatcher) {
         watcher = newWatcher;
     }
 
@@ -38,17 +47,29 @@ public final class DecodeDesk {
         return decoder;
     }
 
-    public Cost weigh(List<UnitRef> order) {
+    /** Decodes with everything mended; the timetable is sound, and its cost true. */
+    public Cost mend(int[] order) {
+        decoder.decode(order);
+        return meter.measure();
+    }
+
+    /** Decodes once more what a quick decode found sound. */
+    public Cost again(int[] order, int[] orderStages) {
+        decoder.decodeOnce(order, orderStages);
+        return meter.measure();
+    }
+
+    /** From now on quick decodes place orders in this way. */
+    public void place(int[] newStages) {
+        stages = newStages.clone();
+    }
+
+    public Weight weigh(List<UnitRef> order) {
+        watcher.run();
         for (int index = 0; index < sequence.length; index++) {
             sequence[index] = order.get(index).index();
         }
-        return weigh(sequence);
-    }
-
-    public Cost weigh(int[] order) {
-        decoder.decode(order);
-        Cost cost = meter.measure();
-        watcher.accept(cost);
-        return cost;
+        decoder.decodeOnce(sequence, stages);
+        return new Weight(decoder.breaks(), meter.measure());
     }
 }

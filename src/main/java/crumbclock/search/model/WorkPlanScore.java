@@ -2,17 +2,17 @@ package crumbclock.search.model;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import ai.timefold.solver.core.api.score.calculator.EasyScoreCalculator;
-import crumbclock.engine.cost.Cost;
+import crumbclock.search.model.DecodeDesk.Weight;
 
 /**
- * The score of an order of work: what its timetable costs. Hard is always 0, because the decoder makes sound timetables
- * only; an easy calculator is as fast as an incremental one here, since every decode starts afresh.
+ * The score of an order of work: what its timetable costs; hard counts what did not work out. An easy calculator is as
+ * fast as an incremental one here, since every decode starts afresh.
  */
 public class WorkPlanScore implements EasyScoreCalculator<WorkPlan, HardMediumSoftLongScore> {
 
     @Override
     public HardMediumSoftLongScore calculateScore(WorkPlan plan) {
-        Cost cost = plan.getDesk().weigh(plan.getOrder().getSequence());
-        return HardMediumSoftLongScore.of(0, -cost.medium(), -cost.soft());
+        Weight weight = plan.getDesk().weigh(plan.getOrder().getSequence());
+        return HardMediumSoftLongScore.of(-weight.breaks(), -weight.cost().medium(), -weight.cost().soft());
     }
 }

@@ -67,7 +67,10 @@ class SchemasTest {
 
     @Test
     void should_fetch_nothing() {
-        assertThatThrownBy(() -> Schemas.named("../elsewhere")).hasMessageContaining("elsewhere");
+        assertThatThrownBy(() -> Schemas.at("https://elsewhere.example/kitchen.schema.json"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("a schema names https://elsewhere.example/kitchen.schema.json, and nothing is fetched");
+        assertThatThrownBy(() -> Schemas.named("kitchn")).hasMessageContaining("no schema kitchn.schema.json ships with the program");
     }
 
     /** JSON Schema 2020-12, validation, section 6.1.1: an integer is any number without a fraction. */
