@@ -137,6 +137,8 @@ final class DirectedSearch {
         return bestCost;
     }
 
+    String note() { return bestIsMended + " " + Arrays.toString(bestStages); }
+
     long schedules() {
         return desk.decoder().schedules();
     }

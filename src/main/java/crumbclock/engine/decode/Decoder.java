@@ -107,6 +107,14 @@ public final class Decoder {
         mend(sequence);
     }
 
+    /** The same for the wanted orders only, by order index; the others are left out. */
+    public void decode(int[] sequence, boolean[] wanted) {
+        for (int order = 0; order < stage.length; order++) {
+            stage[order] = !wanted[order] ? LEFT_OUT : compiled.mirrored ? BUFFERED : SPLIT;
+        }
+        mend(sequence);
+    }
+
     /** How the orders had to be placed in the last decode; for {@link #decodeOnce}. */
     public int[] stages() {
         return stage.clone();

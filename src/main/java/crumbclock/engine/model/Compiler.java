@@ -49,7 +49,7 @@ final class Compiler {
     private final Kitchen kitchen;
     private final Map<String, Task> taskById = new HashMap<>();
     private final Map<String, Integer> poolById = new HashMap<>();
-    private final Map<String, Integer> allergenBits = new HashMap<>();
+    private final Map<String, Integer> allergenBits = new LinkedHashMap<>();
 
     Compiler(Problem problem, boolean mirrored) {
         this.problem = problem;
@@ -80,6 +80,11 @@ final class Compiler {
         problem.coldLimits().forEach(cold -> add(limit(cold.fromStepId(), cold.toStepId(), cold.heldStepIds(), cold, null)));
         problem.lifeLimits().forEach(life -> add(limit(life.fromStepId(), life.toStepId(), life.heldStepIds(), null, life)));
         new Bounds(tasks, horizon).tighten();
+    }
+
+    /** Allergens by their bit. */
+    List<String> allergens() {
+        return List.copyOf(allergenBits.keySet());
     }
 
     int[] dayOf() {
