@@ -11,6 +11,7 @@ import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.Weights;
 import crumbclock.engine.cost.Cost;
 import crumbclock.engine.decode.Decoder;
@@ -50,6 +51,8 @@ final class DirectedSearch {
     private int[] bestWays;
     private int[] bestBounds;
     private Cost bestCost;
+    /** Of a mended best plan; any other is found again by a quick decode. */
+    private Timetable bestTimetable;
 
     DirectedSearch(CompiledProblem compiled, SearchLimits limits, Progress progress) {
         this.desk = new DecodeDesk(compiled);
@@ -80,17 +83,22 @@ final class DirectedSearch {
 
     private void keepMended(int[] order) {
         Cost cost = desk.mend(order);
-        keep(order, cost, desk.decoder().ways(), desk.decoder().bounds());
+        if (keep(order, cost, desk.decoder().ways(), desk.decoder().bounds())) {
+            bestTimetable = new TimetableBuilder(desk.decoder()).build();
+        }
     }
 
-    private void keep(int[] order, Cost cost, int[] ways, int[] bounds) {
-        if (bestCost == null || cost.compareTo(bestCost) < 0) {
+    private boolean keep(int[] order, Cost cost, int[] ways, int[] bounds) {
+        boolean better = bestCost == null || cost.compareTo(bestCost) < 0;
+        if (better) {
+            bestTimetable = null;
             best = order;
             bestWays = ways;
             bestBounds = bounds;
             bestCost = cost;
             progress.improved(desk.decoder().schedules(), cost);
         }
+        return better;
     }
 
     /** Searches until a limit is reached or the listener wants to stop. */
@@ -168,9 +176,12 @@ final class DirectedSearch {
         return desk.decoder().schedules();
     }
 
-    /** The best timetable, decoded once more. */
+    /** The best timetable. */
     SearchResult result(long schedules) {
-        Cost cost = desk.again(best, bestWays, bestBounds);
-        return new SearchResult(new TimetableBuilder(desk.decoder()).build(), cost, schedules);
+        if (bestTimetable == null) {
+            desk.again(best, bestWays, bestBounds);
+            bestTimetable = new TimetableBuilder(desk.decoder()).build();
+        }
+        return new SearchResult(bestTimetable, bestCost, schedules);
     }
 }

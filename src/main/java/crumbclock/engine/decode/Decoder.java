@@ -144,7 +144,7 @@ public final class Decoder {
         schedules++;
         units.tolerate(true);
         begin();
-        pass(sequence);
+        pass(sequence, true);
         units.tolerate(false);
         if (stuckUnits > 0) {
             for (Task task : compiled.tasks) {
@@ -173,7 +173,7 @@ public final class Decoder {
         while (again) {
             schedules++;
             begin();
-            Outcome outcome = pass(sequence);
+            Outcome outcome = pass(sequence, false);
             again = outcome != Outcome.PLACED;
             if (outcome == Outcome.RAISE && raises++ < MOST_RAISES) {
                 // a little further each time, or it would creep minute by minute
@@ -221,8 +221,12 @@ public final class Decoder {
         return false;
     }
 
-    /** Goes through the units until all are placed; units that find no place wait for the next round. */
-    private Outcome pass(int[] sequence) {
+    /**
+     * Goes through the units until all are placed; units that find no place wait for the next round.
+     *
+     * @param once nothing is mended: a unit that would need a bound raised outside waits as well
+     */
+    private Outcome pass(int[] sequence, boolean once) {
         List<Integer> waiting = new ArrayList<>(sequence.length);
         for (int unit : sequence) {
             waiting.add(unit);
@@ -233,10 +237,10 @@ public final class Decoder {
             Rule firstRule = null;
             for (int unit : waiting) {
                 Outcome outcome = placeWithBefore(unit);
-                if (outcome == Outcome.RAISE) {
+                if (outcome == Outcome.RAISE && !once) {
                     return outcome;
                 }
-                if (outcome == Outcome.NEVER) {
+                if (outcome != Outcome.PLACED) {
                     left.add(unit);
                     if (firstStuck == null) {
                         firstStuck = obstacle.task;

@@ -339,7 +339,7 @@ final class TaskPlacer {
             }
         }
         int taken = takeOut(task, start);
-        return taken != FREE ? taken : keepsLife(task) ? FREE : RAISE;
+        return taken != FREE ? taken : keepLife(task, start);
     }
 
     /** Whether the end of {@code task} will be known before the unit is complete. */
@@ -348,16 +348,21 @@ final class TaskPlacer {
     }
 
     /** Rule R12: what ends its way at this task has kept; else the first step of that way must start later. */
-    private boolean keepsLife(Task task) {
+    private int keepLife(Task task, int start) {
         for (Limit limit : board.compiled.limitsOf(task)) {
             int over = lives.overMinutes(limit);
-            if (over > 0 && !tolerated(limit.first(), over)) {
+            if (over > 0) {
                 obstacle.rule = Rule.R12;
-                obstacle.raise(limit.first(), board.start[limit.first().index] + over);
-                return false;
+                if (limit.first() == task) {
+                    return start + over;
+                }
+                if (!tolerated(limit.first(), over)) {
+                    obstacle.raise(limit.first(), board.start[limit.first().index] + over);
+                    return RAISE;
+                }
             }
         }
-        return true;
+        return FREE;
     }
 
     /** Equipment that is free again when {@code task} ends, taken by an earlier task. */
@@ -393,9 +398,9 @@ final class TaskPlacer {
             }
             int latest = Math.min(start - link.least(), Math.min(board.mostEnd(stay), stay.latestEnd));
             int earliest = Math.max(board.leastEnd(stay), link.hasMost() ? start - link.most() : 0);
-            if (tolerates && !inUnit(stay)) {
-                // a most wait may break here, and is counted below
-                earliest = Math.min(earliest, Math.max(board.leastEnd(stay), latest - 60));
+            if (tolerates && !inUnit(stay) && earliest > latest) {
+                // the most wait broke already, and is counted
+                earliest = Math.max(board.leastEnd(stay), latest - 60);
             }
             int touch = latest < earliest ? -1
                     : hands.findLastTouch(stay.outPeople, earliest - stay.outMinutes, stay.outMinutes, latest - stay.outMinutes);
@@ -403,9 +408,6 @@ final class TaskPlacer {
             if (touch < 0 || end < earliest) {
                 obstacle.rule = Rule.R04;
                 return laterTakeOut(task, stay, link, latest, start);
-            }
-            if (link.hasMost() && end < start - link.most()) {
-                brokenMinutes += start - link.most() - end;
             }
             int from = board.start[stay.index];
             int blocked = Math.max(presenceBlock(stay, from, end),

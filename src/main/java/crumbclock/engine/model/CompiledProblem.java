@@ -52,7 +52,7 @@ public final class CompiledProblem {
         return new CompiledProblem(new Compiler(problem, mirrored));
     }
 
-    /** Limits of rule R12 whose way ends, in abstract time, at {@code task}. */
+    /** Limits of rule R12 whose way begins or ends at {@code task}. */
     public Limit[] limitsOf(Task task) {
         return limitsOf[task.index];
     }

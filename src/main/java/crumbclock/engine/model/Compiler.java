@@ -240,9 +240,28 @@ final class Compiler {
             after.computeIfAbsent(from, key -> new ArrayList<>()).add(link);
             before.computeIfAbsent(to, key -> new ArrayList<>()).add(link);
         }
+        endsBeforeHandOver(before, after);
         for (Task task : tasks) {
             task.before = before.getOrDefault(task, List.of()).toArray(new Link[0]);
             task.after = after.getOrDefault(task, List.of()).toArray(new Link[0]);
+        }
+    }
+
+    /** Rule R16: all work on an order's cakes is over when its hand-over begins, whether or not a wait says so. */
+    private void endsBeforeHandOver(Map<Task, List<Link>> before, Map<Task, List<Link>> after) {
+        for (Order order : problem.orders()) {
+            Task door = taskById.get(order.handOver().stepId());
+            if (door == null) {
+                continue;
+            }
+            for (Task task : tasks) {
+                boolean isCakes = task != door && order.cakes().stream().anyMatch(cake -> cake.id().equals(task.step.ownerId()));
+                if (isCakes && !(mirrored ? before : after).containsKey(task)) {
+                    Link link = mirrored ? new Link(door, task, 0, Integer.MAX_VALUE) : new Link(task, door, 0, Integer.MAX_VALUE);
+                    after.computeIfAbsent(link.from(), key -> new ArrayList<>()).add(link);
+                    before.computeIfAbsent(link.to(), key -> new ArrayList<>()).add(link);
+                }
+            }
         }
     }
 
@@ -291,10 +310,13 @@ final class Compiler {
                 mirrored);
     }
 
+    /** Kept at both ends: usually the last of them is placed last, but nothing in a problem says that it must be. */
     private void add(Limit limit) {
-        Limit[] old = limitsOf[limit.last().index];
-        limitsOf[limit.last().index] = java.util.Arrays.copyOf(old, old.length + 1);
-        limitsOf[limit.last().index][old.length] = limit;
+        for (Task end : new Task[] {limit.first(), limit.last()}) {
+            Limit[] old = limitsOf[end.index];
+            limitsOf[end.index] = java.util.Arrays.copyOf(old, old.length + 1);
+            limitsOf[end.index][old.length] = limit;
+        }
     }
 
     /** A bake ends when it is done; any other unattended step with room between least and most ends when it is taken. */
