@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RandomKitchensTest {
 
     private static final int SHUFFLES = 2;
-    private static final int QUICK_SHUFFLES = 4;
+    private static final int QUICK_SHUFFLES = 1;
 
     static LongStream seeds() {
         return LongStream.concat(LongStream.range(0, 300), LongStream.of(1166));
@@ -47,31 +47,34 @@ class RandomKitchensTest {
         Decoder decoder = new Decoder(CompiledProblem.of(problem, mirrored));
         List<int[]> orders = orders(seed, decoder.compiled().units.fine.length, SHUFFLES);
 
+        Made first = null;
         for (int[] order : orders) {
             // when
             decoder.decode(order);
             Made made = made(problem, decoder, name(seed, mirrored, order, "mended"));
 
+            first = first == null ? made : first;
+
             // then
             made.isSoundAndCostsTheSame();
-            decoder.decode(order);
-            assertThat(timetable(decoder)).as(made.how() + ", decoded again").isEqualTo(made.timetable());
+            quick(seed, problem, decoder, mirrored);
         }
-        quick(seed, problem, decoder, orders.get(0), mirrored);
+        // when the first order of work comes again, after all the others
+        decoder.decode(orders.get(0));
+
+        // then
+        assertThat(timetable(decoder)).as(first.how() + ", decoded again").isEqualTo(first.timetable());
     }
 
-    /** Quick decodes mend nothing; those that say that they broke nothing have to be sound, too. */
-    private static void quick(long seed, Problem problem, Decoder decoder, int[] natural, boolean mirrored) {
-        decoder.decode(natural);
+    /** Quick decodes, with the ways and bounds that the last mended one found out, mend nothing; those that say that they broke nothing have to be sound, too. */
+    private static void quick(long seed, Problem problem, Decoder decoder, boolean mirrored) {
         int[] ways = decoder.ways();
         int[] bounds = decoder.bounds();
-        for (int[] order : orders(seed + 7, natural.length, QUICK_SHUFFLES)) {
+        for (int[] order : orders(seed + 7, decoder.compiled().units.fine.length, QUICK_SHUFFLES)) {
             decoder.decodeOnce(order, ways, bounds);
             if (decoder.brokenMinutes() == 0 && decoder.stuckUnits() == 0) {
                 Made made = made(problem, decoder, name(seed, mirrored, order, "quick"));
                 made.isSoundAndCostsTheSame();
-                decoder.decodeOnce(order, ways, bounds);
-                assertThat(timetable(decoder)).as(made.how() + ", decoded again").isEqualTo(made.timetable());
             }
         }
     }
