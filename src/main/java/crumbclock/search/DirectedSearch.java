@@ -189,7 +189,7 @@ final class DirectedSearch {
         }
     }
 
-    private SolverConfig config(int share, int whole, int phase) {
+    SolverConfig config(int share, int whole, int phase) {
         Weights weights = desk.compiled().problem.weights();
         TerminationConfig end = new TerminationConfig();
         if (limits.mostSteps() != Long.MAX_VALUE) {
