@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.charset.UnsupportedCharsetException;
 import java.util.List;
 import java.util.Objects;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -19,10 +21,14 @@ public final class Main {
 
     private static final String TRACE = "CRUMBCLOCK_TRACE";
 
+    /** Held, because a logger that nobody holds forgets its level; libraries have nothing to say to a baker. */
+    private static final Logger LIBRARIES = Logger.getLogger("");
+
     private Main() {
     }
 
     public static void main(String[] args) {
+        LIBRARIES.setLevel(Level.OFF);
         var interrupt = new Interrupt();
         var surroundings = new Surroundings(stream(FileDescriptor.out, "stdout"), stream(FileDescriptor.err, "stderr"),
                 isTerminal(), System.getenv(TRACE) != null, interrupt);

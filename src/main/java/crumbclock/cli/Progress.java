@@ -50,7 +50,8 @@ class Progress implements SearchListener, AutoCloseable {
     void tell() {
         if (seconds() >= toldAt + EVERY_SECONDS) {
             toldAt = seconds();
-            err.println("planning, " + seconds() + " s: " + standing());
+            err.println("planning, " + seconds() + " s: " + standing()
+                    + (best == null ? "" : String.format(Locale.ROOT, ", found at timetable %,d", schedules)));
         }
     }
 
@@ -60,8 +61,8 @@ class Progress implements SearchListener, AutoCloseable {
 
     /** How good the best plan so far is; fewer points are better. */
     final String standing() {
-        return best == null ? "no plan yet" : String.format(Locale.ROOT, "late %,d, wishes %,d points, %,d tried",
-                best.medium(), best.soft(), schedules);
+        return best == null ? "no plan yet" : String.format(Locale.ROOT,
+                "best: late %,d, wishes %,d points", best.medium(), best.soft());
     }
 
     @Override

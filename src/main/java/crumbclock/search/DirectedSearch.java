@@ -11,65 +11,94 @@ import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.Weights;
 import crumbclock.engine.cost.Cost;
+import crumbclock.engine.decode.Decoder;
 import crumbclock.engine.decode.TimetableBuilder;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.search.model.DecodeDesk;
+import crumbclock.search.model.OrderWay;
 import crumbclock.search.model.UnitRef;
 import crumbclock.search.model.WorkOrder;
 import crumbclock.search.model.WorkPlan;
 import crumbclock.search.model.WorkPlanScore;
 import crumbclock.search.move.OrderMoves;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Searches one direction: simulated annealing over the order of work in three chained phases, each longer and
  * therefore cooling more slowly than the one before.
  *
  * <p>The search weighs quick decodes, which may break something; a new best that does is mended before it counts.
- * What the mending found out about an order (no room for its buffer, to be placed as a whole, not possible) holds for
- * the quick decodes of the next phase.
+ * What the mending found out (orders that need another way or are not possible, tasks that must not start too early)
+ * holds for the quick decodes of the next phase.
  */
 final class DirectedSearch {
 
     /** Shares of the budget; a single long annealing is poor early, a single short one is poor late. */
     private static final int[] PHASES = {1, 4, 10};
 
+    /** A plan that breaks more minutes than this is not worth mending. */
+    private static final int MOST_BROKEN = 600;
+
     private final DecodeDesk desk;
+    private final boolean[] hopeless;
     private final SearchLimits limits;
     private final Progress progress;
     private int[] best;
-    private int[] bestStages;
-    private boolean bestIsMended;
+    private int[] bestWays;
+    private int[] bestBounds;
     private Cost bestCost;
+    /** Of a mended best plan; any other is found again by a quick decode. */
+    private Timetable bestTimetable;
 
     DirectedSearch(CompiledProblem compiled, SearchLimits limits, Progress progress) {
         this.desk = new DecodeDesk(compiled);
+        this.hopeless = new boolean[compiled.orders.length];
         this.limits = limits;
         this.progress = progress;
     }
 
     /** First orders of work; afterwards there is a result, whatever happens next. */
     void begin() {
-        for (int[] order : StartOrders.of(desk.compiled())) {
-            keepMended(order);
+        List<int[]> orders = StartOrders.of(desk.compiled());
+        orders.forEach(this::keepMended);
+        for (int order = 0; order < hopeless.length; order++) {
+            hopeless[order] = bestWays[order] == Decoder.LEFT_OUT && !desk.isPossibleAlone(orders.get(0), order);
         }
+    }
+
+    /** The ways of the best plan so far; what it leaves out is tried again, unless it is not possible even alone. */
+    private int[] hopefulWays() {
+        int[] ways = bestWays.clone();
+        for (int order = 0; order < ways.length; order++) {
+            if (ways[order] == Decoder.LEFT_OUT && !hopeless[order]) {
+                ways[order] = desk.compiled().mirrored ? Decoder.BUFFERED : Decoder.SPLIT;
+            }
+        }
+        return ways;
     }
 
     private void keepMended(int[] order) {
         Cost cost = desk.mend(order);
-        keep(order, cost, desk.decoder().stages(), true);
+        if (keep(order, cost, desk.decoder().ways(), desk.decoder().bounds())) {
+            bestTimetable = new TimetableBuilder(desk.decoder()).build();
+        }
     }
 
-    private void keep(int[] order, Cost cost, int[] stages, boolean mended) {
-        if (bestCost == null || cost.compareTo(bestCost) < 0) {
+    private boolean keep(int[] order, Cost cost, int[] ways, int[] bounds) {
+        boolean better = bestCost == null || cost.compareTo(bestCost) < 0;
+        if (better) {
+            bestTimetable = null;
             best = order;
-            bestStages = stages;
-            bestIsMended = mended;
+            bestWays = ways;
+            bestBounds = bounds;
             bestCost = cost;
             progress.improved(desk.decoder().schedules(), cost);
         }
+        return better;
     }
 
     /** Searches until a limit is reached or the listener wants to stop. */
@@ -81,26 +110,30 @@ final class DirectedSearch {
     }
 
     private void run(int share, int whole, int phase) {
-        int[] stages = bestStages.clone();
-        desk.place(stages);
+        int[] bounds = bestBounds;
+        desk.bound(bounds);
         Solver<WorkPlan> solver = SolverFactory.<WorkPlan>create(config(share, whole, phase)).buildSolver();
         desk.watch(() -> {
             if (progress.stopAsked() && solver.isSolving()) {
                 solver.terminateEarly();
             }
         });
-        solver.addEventListener(event -> consider(event.getNewBestSolution(), stages));
-        consider(solver.solve(new WorkPlan(desk, Arrays.stream(best).mapToObj(UnitRef::new).toList())), stages);
+        solver.addEventListener(event -> consider(event.getNewBestSolution(), bounds));
+        List<UnitRef> sequence = Arrays.stream(best).mapToObj(UnitRef::new).toList();
+        consider(solver.solve(new WorkPlan(desk, sequence, hopefulWays())), bounds);
         desk.watch(() -> {
         });
     }
 
-    private void consider(WorkPlan plan, int[] stages) {
+    /** Mends a new best plan of the solver when it is not sound, and keeps it when it is better than all before. */
+    private void consider(WorkPlan plan, int[] bounds) {
         HardMediumSoftLongScore score = plan.getScore();
         int[] order = plan.getOrder().getSequence().stream().mapToInt(UnitRef::index).toArray();
-        if (score.hardScore() == 0) {
-            keep(order, new Cost(-score.mediumScore(), -score.softScore()), stages, false);
-        } else if (!Arrays.equals(order, best)) {
+        int[] ways = plan.getWays().stream().mapToInt(OrderWay::getWay).toArray();
+        Cost cost = desk.again(order, ways, bounds);
+        if (desk.isSound()) {
+            keep(order, cost, ways, bounds);
+        } else if (score.hardScore() > -MOST_BROKEN) {
             keepMended(order);
         }
     }
@@ -122,7 +155,7 @@ final class DirectedSearch {
                 + Math.max(1, 60 * Math.max(weights.staleMinute(), weights.endMinute())) + "soft";
         return new SolverConfig()
                 .withSolutionClass(WorkPlan.class)
-                .withEntityClasses(WorkOrder.class)
+                .withEntityClasses(WorkOrder.class, OrderWay.class)
                 .withScoreDirectorFactory(new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(WorkPlanScore.class))
                 .withEnvironmentMode(EnvironmentMode.NO_ASSERT)
                 .withRandomSeed(limits.seed() + phase)
@@ -137,13 +170,18 @@ final class DirectedSearch {
         return bestCost;
     }
 
+    String note() { return Arrays.toString(bestWays); }
+
     long schedules() {
         return desk.decoder().schedules();
     }
 
-    /** The best timetable, decoded once more. */
+    /** The best timetable. */
     SearchResult result(long schedules) {
-        Cost cost = bestIsMended ? desk.mend(best) : desk.again(best, bestStages);
-        return new SearchResult(new TimetableBuilder(desk.decoder()).build(), cost, schedules);
+        if (bestTimetable == null) {
+            desk.again(best, bestWays, bestBounds);
+            bestTimetable = new TimetableBuilder(desk.decoder()).build();
+        }
+        return new SearchResult(bestTimetable, bestCost, schedules);
     }
 }

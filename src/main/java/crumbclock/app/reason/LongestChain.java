@@ -103,9 +103,9 @@ final class LongestChain {
         for (Step step : chain) {
             Wait wait = heldUpBy.get(step.id());
             if (wait != null && step != chain.get(0)) {
-                links.add(new Link(links.size(), "wait before " + name(step), wait.leastMinutes()));
+                links.add(new Link(links.size(), "wait before " + step.name(), wait.leastMinutes()));
             }
-            links.add(new Link(links.size(), name(step),
+            links.add(new Link(links.size(), step.name(),
                     step.id().equals(handOverId) ? order.handOver().offsetMinutes() : length(step)));
         }
         List<String> told = links.stream().filter(link -> link.minutes() > 0)
@@ -113,10 +113,6 @@ final class LongestChain {
                 .sorted(Comparator.comparingInt(Link::at))
                 .map(link -> link.text() + " " + ClockWords.duration(link.minutes())).toList();
         return (links.size() > told.size() ? "longest: " : "") + String.join(", ", told);
-    }
-
-    private static String name(Step step) {
-        return step.part().isEmpty() ? step.name() : step.name() + " of " + step.part();
     }
 
     private int end(String stepId) {

@@ -41,18 +41,18 @@ final class ProblemCut {
      * shifts and cars that there are. Cakes finish by a milestone that takes no time.
      */
     static Problem handOversOnly(Problem problem) {
-        Set<String> orderIds = new HashSet<>();
+        Set<String> handOvers = new HashSet<>();
         Set<String> finishes = new HashSet<>();
         for (Order order : problem.orders()) {
-            orderIds.add(order.id());
+            handOvers.add(order.handOver().stepId());
             order.cakes().forEach(cake -> finishes.add(cake.finishStepId()));
         }
         List<Order> orders = problem.orders().stream().map(order -> new Order(order.id(), order.title(),
                 order.cakes().stream().map(ProblemCut::withoutBatches).toList(), order.handOver(), order.importance(), 0))
                 .toList();
         List<Step> steps = problem.steps().stream()
-                .filter(step -> orderIds.contains(step.ownerId()) || finishes.contains(step.id()))
-                .map(step -> orderIds.contains(step.ownerId()) ? step : milestone(step)).toList();
+                .filter(step -> handOvers.contains(step.id()) || finishes.contains(step.id()))
+                .map(step -> handOvers.contains(step.id()) ? step : milestone(step)).toList();
         Problem cut = withSteps(problem, orders, steps);
         return new Problem(cut.title(), cut.clock(), cut.kitchen(), orders, List.of(), steps, cut.waits(), List.of(),
                 List.of(), List.of(), cut.fixedSteps().stream()

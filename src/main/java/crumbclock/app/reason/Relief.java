@@ -10,28 +10,29 @@ import java.util.function.UnaryOperator;
 
 /**
  * One kind of rule dropped for the sake of argument. What comes out is easier than the problem and never harder: things
- * are added or asked for less, so that what has happened still fits.
+ * are added or asked for less, so that what has happened still fits. The likely ones come first: looking for causes ends
+ * when it has taken long enough.
  */
 enum Relief {
 
-    TIME(Rule.R01, "its steps and the waits between them take too long", "with no waits and no baking or resting time",
-            Relief::withoutTime),
-    NOT_TOO_LONG(Rule.R02, "some of its steps may not wait long enough for the next ones", "with no limit to the waits",
-            Relief::withoutMost),
     PEOPLE(Rule.R03, "there are too few hands, or not at the right time, or without the skill",
             "with more people at all hours", KitchenRelief::people),
-    EQUIPMENT(Rule.R06, "there is too little equipment, or rack or bench space", "with more equipment, racks and benches",
-            KitchenRelief::equipment),
     OVENS(Rule.R07, "there is too little room in the ovens", "with more and larger ovens", KitchenRelief::ovens),
     SHELVES(Rule.R10, "there is too little shelf space", "with more and larger shelves", KitchenRelief::shelves),
-    STORES(Rule.R11, "no store takes it as warm, or as humid, as it is", "with stores that take everything",
-            KitchenRelief::stores),
-    LIFE(Rule.R12, "something in it does not keep long enough", "if everything kept for ever", Relief::withoutLife),
-    ALLERGENS(Rule.R13, "it must be kept apart from allergens", "without care for allergens", Relief::withoutAllergens),
+    EQUIPMENT(Rule.R06, "there is too little equipment, or rack or bench space", "with more equipment, racks and benches",
+            KitchenRelief::equipment),
+    TIME(Rule.R01, "its steps and the waits between them take too long", "with no waits and no baking or resting time",
+            Relief::withoutTime),
     HOURS(Rule.R14, "the kitchen is shut, or its ingredients come too late", "with the kitchen open at all hours and all ingredients there",
             Relief::withoutHours),
     HAND_OVER(Rule.R16, "nobody is there to hand it over", "if it were fetched without anybody's help",
-            Relief::withoutHandOvers);
+            Relief::withoutHandOvers),
+    NOT_TOO_LONG(Rule.R02, "some of its steps may not wait long enough for the next ones", "with no limit to the waits",
+            Relief::withoutMost),
+    STORES(Rule.R11, "no store takes it as warm, or as humid, as it is", "with stores that take everything",
+            KitchenRelief::stores),
+    LIFE(Rule.R12, "something in it does not keep long enough", "if everything kept for ever", Relief::withoutLife),
+    ALLERGENS(Rule.R13, "it must be kept apart from allergens", "without care for allergens", Relief::withoutAllergens);
 
     /** Stands in for "as many as anybody needs": each more makes the small search slower. */
     static final int MANY = 40;

@@ -6,34 +6,40 @@ import crumbclock.domain.problem.Problem;
 import crumbclock.search.PlanSearch;
 import crumbclock.search.SearchLimits;
 import crumbclock.search.SearchListener;
+import crumbclock.search.SearchResult;
 
 /**
- * Short searches of a fixed number of steps, so that the same plan always has the same reasons. There are only so many
- * in all: a kitchen where everything is late gets rough reasons rather than none for minutes.
+ * Short searches that end by steps, so that the same plan always has the same reasons. Their work is counted and
+ * limited: a large kitchen where everything is late gets rough reasons rather than none for minutes.
  */
 final class SmallSearch {
 
-    private static final int MOST_SEARCHES = 150;
+    /** Steps of search × steps of the problem: small problems are looked at harder. */
+    private static final int EFFORT = 2_000;
 
     private final long seed;
-    private final long steps;
-    private int left = MOST_SEARCHES;
+    private long placingsLeft;
 
-    SmallSearch(long seed, long steps) {
+    /** @param mostPlacings steps placed in all searches, roughly: one search always runs to its end */
+    SmallSearch(long seed, long mostPlacings) {
         this.seed = seed;
-        this.steps = steps;
+        this.placingsLeft = mostPlacings;
     }
 
-    /** Whether no more searches are to be made; what is found then counts as "no help". */
+    /** Whether no more searches are to be made. */
     boolean isExhausted() {
-        return left <= 0;
+        return placingsLeft <= 0;
     }
 
     Timetable timetable(Problem problem) {
-        left--;
-        return PlanSearch.search(problem, SearchLimits.ofSteps(seed, steps), SearchListener.SILENT).timetable();
+        int size = Math.max(1, problem.steps().size());
+        SearchResult result = PlanSearch.search(problem, SearchLimits.ofSteps(seed, Math.max(1, EFFORT / size)),
+                SearchListener.SILENT);
+        placingsLeft -= result.schedules() * size;
+        return result.timetable();
     }
 
+    /** False, too, when there is no time left to find out. */
     boolean isOnTime(Problem problem, String orderId) {
         return !isExhausted() && timetable(problem).outcomes().stream()
                 .anyMatch(outcome -> outcome.orderId().equals(orderId) && isOnTime(outcome));

@@ -16,19 +16,19 @@ import java.util.Map;
  */
 public final class WhyNot {
 
-    private static final long STEPS_ALONE = 20;
-    private static final long STEPS_TOGETHER = 20;
-    private static final int MOST_OTHERS = 12;
+    /** Placings in all searches together; some seconds of work. */
+    private static final long MOST_PLACINGS = 300_000;
+    /** One search for hand-overs is small and always worth it. */
+    private static final long HAND_OVER_PLACINGS = 50_000;
+    private static final int MOST_OTHERS = 6;
 
     private final Problem problem;
-    private final SmallSearch alone;
-    private final SmallSearch together;
+    private final long seed;
 
     /** @param seed of the small searches; equal problem and seed give equal reasons */
     public WhyNot(Problem problem, long seed) {
         this.problem = problem;
-        this.alone = new SmallSearch(seed, STEPS_ALONE);
-        this.together = new SmallSearch(seed, STEPS_TOGETHER);
+        this.seed = seed;
     }
 
     /**
@@ -38,89 +38,120 @@ public final class WhyNot {
     public Map<String, List<Outcome.Reason>> reasons(List<Outcome> outcomes) {
         Map<String, List<Outcome.Reason>> reasons = new LinkedHashMap<>();
         outcomes.forEach(outcome -> reasons.put(outcome.orderId(), List.of()));
-        if (outcomes.stream().allMatch(SmallSearch::isOnTime)) {
+        long bad = outcomes.stream().filter(outcome -> !SmallSearch.isOnTime(outcome)).count();
+        if (bad == 0) {
             return reasons;
         }
-        Map<String, List<Outcome.Reason>> clashes = HandOverClash.reasons(problem, alone);
+        Map<String, List<Outcome.Reason>> clashes = HandOverClash.reasons(problem, new SmallSearch(seed, HAND_OVER_PLACINGS));
         for (Outcome outcome : outcomes) {
             List<Outcome.Reason> handOver = clashes.getOrDefault(outcome.orderId(), List.of());
-            reasons.put(outcome.orderId(), SmallSearch.isOnTime(outcome) ? handOver
-                    : reasons(order(outcome.orderId()), outcome, handOver));
+            reasons.put(outcome.orderId(), SmallSearch.isOnTime(outcome)
+                    ? handOver.stream().map(WhyNot::withAllOnTime).toList()
+                    : new OneOrder(order(outcome.orderId()), outcome, handOver, MOST_PLACINGS / bad).reasons());
         }
         return reasons;
     }
 
-    private List<Outcome.Reason> reasons(Order order, Outcome outcome, List<Outcome.Reason> handOver) {
-        List<Outcome.Reason> reasons = new ArrayList<>();
-        LongestChain.tooLong(problem, order).ifPresent(reasons::add);
-        boolean chainTooLong = !reasons.isEmpty();
-        reasons.addAll(handOver);
-        // a clash at the door is told already; what else is in the way must show without it
-        Problem base = handOver.isEmpty() ? problem : Relief.withoutHandOvers(problem);
-        Problem own = ProblemCut.keeping(base, one -> one.id().equals(order.id()));
-        if (!alone.isOnTime(own, order.id())) {
-            reasons.addAll(enoughBySelf(own, order));
-            if (reasons.size() == handOver.size() && !chainTooLong) {
-                reasons.addAll(helped(own, order, alone, "even alone in the kitchen it cannot be ready in time: "));
-            }
-        } else if (!together.isOnTime(base, order.id())) {
-            reasons.addAll(takenByOthers(base, order));
-        }
-        if (reasons.isEmpty()) {
-            reasons.add(outcome.possible()
-                    ? new Outcome.Reason(Rule.R16, "beside the other orders the search found no place for it in time")
-                    : new Outcome.Reason(Rule.R17, "the search found no place for all of its steps before the problem's end"));
-        }
-        return reasons.stream().sorted(Comparator.comparing(Outcome.Reason::rule)).toList();
-    }
-
-    /** Causes each of which is enough: with everything else granted the order would still not be on time. */
-    private List<Outcome.Reason> enoughBySelf(Problem own, Order order) {
-        List<Outcome.Reason> reasons = new ArrayList<>();
-        for (Relief kept : Relief.values()) {
-            boolean toldElsewhere = kept == Relief.TIME || kept == Relief.HAND_OVER;
-            if (!toldElsewhere && !alone.isExhausted() && !alone.isOnTime(kept.easeAllOthers(own), order.id())) {
-                reasons.add(new Outcome.Reason(kept.rule(), kept.cause() + ", even alone in the kitchen"));
-            }
-        }
-        return reasons;
-    }
-
-    /** Causes that work together: dropping one of them helps. */
-    private List<Outcome.Reason> helped(Problem base, Order order, SmallSearch search, String opening) {
-        List<Outcome.Reason> reasons = new ArrayList<>();
-        for (Relief relief : Relief.values()) {
-            if (search.isOnTime(relief.ease(base), order.id())) {
-                String cure = relief == Relief.PEOPLE && search.isOnTime(KitchenRelief.hours(base), order.id())
-                        ? "if people were there at all hours" : relief.cure();
-                reasons.add(new Outcome.Reason(relief.rule(), opening + relief.cause() + "; " + cure
-                        + " it would be on time"));
-            }
-        }
-        return reasons;
-    }
-
-    private List<Outcome.Reason> takenByOthers(Problem base, Order order) {
-        List<String> without = others(order).stream()
-                .filter(other -> together.isOnTime(ProblemCut.keeping(base, one -> !one.id().equals(other.id())), order.id()))
-                .map(Order::id).toList();
-        String others = without.isEmpty() ? "beside the other orders " : "beside " + String.join(" or ", without) + " ";
-        List<Outcome.Reason> reasons = helped(base, order, together, others);
-        if (reasons.isEmpty() && !without.isEmpty()) {
-            reasons = List.of(new Outcome.Reason(Rule.R16, others + "it is not ready in time; without "
-                    + (without.size() == 1 ? "that order" : "one of them") + " it would be on time"));
-        }
-        return reasons;
-    }
-
-    /** Those that are handed over nearest to it: they want the same hours. */
-    private List<Order> others(Order order) {
-        return problem.orders().stream().filter(other -> !other.id().equals(order.id()))
-                .sorted(Comparator.comparingInt((Order other) -> Math.abs(other.handOver().until() - order.handOver().until())))
-                .limit(MOST_OTHERS).toList();
+    private static Outcome.Reason withAllOnTime(Outcome.Reason clash) {
+        return new Outcome.Reason(clash.rule(), "with all orders on time, " + clash.message());
     }
 
     private Order order(String id) {
         return problem.orders().stream().filter(order -> order.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    /** The search for one order's reasons. */
+    private final class OneOrder {
+
+        private final Order order;
+        private final Outcome outcome;
+        private final List<Outcome.Reason> handOver;
+        private final SmallSearch search;
+        /** Without hand-overs when they clash: that is told already, and what else is in the way must show. */
+        private final Problem base;
+
+        OneOrder(Order order, Outcome outcome, List<Outcome.Reason> handOver, long mostPlacings) {
+            this.order = order;
+            this.outcome = outcome;
+            this.handOver = handOver;
+            this.search = new SmallSearch(seed, mostPlacings);
+            this.base = handOver.isEmpty() ? problem : Relief.withoutHandOvers(problem);
+        }
+
+        List<Outcome.Reason> reasons() {
+            List<Outcome.Reason> reasons = new ArrayList<>(handOver);
+            Problem own = ProblemCut.keeping(base, one -> one == order || one.id().equals(order.id()));
+            var tooLong = LongestChain.tooLong(problem, order);
+            tooLong.ifPresent(reasons::add);
+            if (tooLong.isPresent() || !search.isOnTime(own, order.id())) {
+                List<Outcome.Reason> enough = enoughBySelf(own);
+                reasons.addAll(enough);
+                if (tooLong.isEmpty() && enough.isEmpty()) {
+                    reasons.addAll(helped(own, "even alone in the kitchen "));
+                }
+            } else if (handOver.isEmpty() || !search.isOnTime(base, order.id())) {
+                reasons.addAll(takenByOthers());
+            }
+            if (reasons.isEmpty()) {
+                reasons.add(unnamed());
+            }
+            return reasons.stream().sorted(Comparator.comparing(Outcome.Reason::rule)).toList();
+        }
+
+        /** Causes each of which is enough: with everything else granted the order would still not be on time. */
+        private List<Outcome.Reason> enoughBySelf(Problem own) {
+            List<Outcome.Reason> reasons = new ArrayList<>();
+            for (Relief kept : Relief.values()) {
+                boolean toldElsewhere = kept == Relief.TIME || kept == Relief.HAND_OVER;
+                if (!toldElsewhere && !search.isExhausted() && !search.isOnTime(kept.easeAllOthers(own), order.id())) {
+                    reasons.add(new Outcome.Reason(kept.rule(), "even alone in the kitchen " + kept.cause()));
+                }
+            }
+            return reasons;
+        }
+
+        /** Causes that work together: dropping one of them helps. */
+        private List<Outcome.Reason> helped(Problem hard, String opening) {
+            List<Outcome.Reason> reasons = new ArrayList<>();
+            for (Relief relief : Relief.values()) {
+                // that quicker cakes would help is true of every order and tells nothing
+                if (relief != Relief.TIME && search.isOnTime(relief.ease(hard), order.id())) {
+                    String cure = relief == Relief.PEOPLE && search.isOnTime(KitchenRelief.hours(hard), order.id())
+                            ? "if people were there at all hours" : relief.cure();
+                    reasons.add(new Outcome.Reason(relief.rule(), opening + relief.cause() + "; " + cure
+                            + " it would be on time"));
+                }
+            }
+            return reasons;
+        }
+
+        private List<Outcome.Reason> takenByOthers() {
+            List<Outcome.Reason> reasons = new ArrayList<>(helped(base, "beside the other orders "));
+            List<String> without = others().stream()
+                    .filter(other -> search.isOnTime(ProblemCut.keeping(base, one -> !one.id().equals(other.id())), order.id()))
+                    .map(Order::id).toList();
+            if (!without.isEmpty()) {
+                Rule rule = reasons.isEmpty() ? unnamed().rule() : reasons.get(0).rule();
+                reasons.add(new Outcome.Reason(rule, "without " + String.join(", or without ", without)
+                        + " it would be on time"));
+            }
+            return reasons;
+        }
+
+        /** Those that are handed over nearest to it: they want the same hours. */
+        private List<Order> others() {
+            return problem.orders().stream().filter(other -> !other.id().equals(order.id()))
+                    .sorted(Comparator.comparingInt(
+                            (Order other) -> Math.abs(other.handOver().until() - order.handOver().until())))
+                    .limit(MOST_OTHERS).toList();
+        }
+
+        /** What is known in any case. */
+        private Outcome.Reason unnamed() {
+            return outcome.possible()
+                    ? new Outcome.Reason(Rule.R16, "beside the other orders the search found no place for it in time")
+                    : new Outcome.Reason(Rule.R17,
+                            "beside the other orders the search found no place for all of its steps before the problem's end");
+        }
     }
 }

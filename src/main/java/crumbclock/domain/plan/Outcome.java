@@ -10,8 +10,9 @@ import java.util.List;
  * @param handMinute    moment of hand-over ({@code HandOver}); −1 when not possible
  * @param bufferMinutes from ready to the start of the hand-over step, or to {@code until} when set aside
  * @param lateMinutes   how much after {@code until} the moment is, at least 0
- * @param reasons       for an order that is late or not possible: each independent cause
- * @param waitsFor      what decides its time: steps without slack, from first to last
+ * @param reasons       for an order that is late or not possible: each independent cause; for an order on time only what
+ *                      would stand between it and one that is not
+ * @param waitsFor      what decides its time: ids of the steps without slack, from first to last, other orders' among them
  */
 public record Outcome(String orderId, boolean possible, int readyMinute, int handMinute, int bufferMinutes,
         int lateMinutes, List<Reason> reasons, List<String> waitsFor) {

@@ -159,6 +159,18 @@ public final class CavityBook implements Journal.Undoable {
         return low;
     }
 
+    /** Whether any bake is in the cavity, or goes in or out, in real {@code [from, until]}. */
+    public boolean isUsed(int from, int until) {
+        int at = firstNear(from);
+        while (at < bakes.size() && bakes.get(at).start <= until) {
+            if (bakes.get(at).end >= from) {
+                return true;
+            }
+            at++;
+        }
+        return false;
+    }
+
     /** A bake of the same temperature that goes in (or comes out) in exactly this real span; its touch is shared. */
     public Task sharedTouch(Task task, int from, int until, boolean putIn) {
         for (int at = firstNear(from); at < bakes.size() && bakes.get(at).start < until; at++) {

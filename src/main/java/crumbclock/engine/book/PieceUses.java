@@ -1,6 +1,7 @@
 package crumbclock.engine.book;
 
 import crumbclock.domain.kitchen.Pool;
+import crumbclock.engine.model.FullCleans;
 import crumbclock.engine.model.Task;
 import crumbclock.units.Span;
 import java.util.ArrayList;
@@ -20,12 +21,14 @@ final class PieceUses {
     }
 
     private final Pool pool;
+    private final FullCleans cleans;
     private final boolean mirrored;
     private final List<Span> away;
     private final List<Use> uses = new ArrayList<>();
 
-    PieceUses(Pool pool, boolean mirrored, List<Span> away) {
+    PieceUses(Pool pool, FullCleans cleans, boolean mirrored, List<Span> away) {
         this.pool = pool;
+        this.cleans = cleans;
         this.mirrored = mirrored;
         this.away = away;
         reset();
@@ -64,17 +67,21 @@ final class PieceUses {
         if (blocked > from) {
             return blocked;
         }
-        return cleanEnough(task, from, until) ? -1 : from + 1;
+        int missing = missingIdle(task, from, until);
+        return missing == 0 ? -1 : from + missing;
     }
 
-    /** Also asked for a task that neither holds nor minds anything: it must not fill the gap that a clean needs. */
-    private boolean cleanEnough(Task task, int from, int until) {
+    /**
+     * Minutes that are missing for a full clean before some use, at least; 0 when none is. Also asked for a task that
+     * neither holds nor minds anything: it must not fill the gap that a clean needs.
+     */
+    private int missingIdle(Task task, int from, int until) {
         boolean anyMinds = task.freeFrom != 0;
         for (Use use : uses) {
             anyMinds |= use.task != null && use.task.freeFrom != 0;
         }
         if (!anyMinds) {
-            return true;
+            return 0;
         }
         List<Use> inOrder = new ArrayList<>();
         for (Use use : uses) {
@@ -82,12 +89,11 @@ final class PieceUses {
                 inOrder.add(use);
             }
         }
-        Use candidate = new Use(task, from, until);
         int at = 0;
         while (at < inOrder.size() && inOrder.get(at).from < from) {
             at++;
         }
-        inOrder.add(at, candidate);
+        inOrder.add(at, new Use(task, from, until));
         if (mirrored) {
             Collections.reverse(inOrder);
         }
@@ -95,27 +101,23 @@ final class PieceUses {
         for (int index = 0; index < inOrder.size(); index++) {
             Use use = inOrder.get(index);
             long met = use.task.freeFrom & held;
-            if (met != 0 && idleBefore(inOrder, index) < longestClean(use.task, met)) {
-                return false;
+            if (met != 0) {
+                int clean = cleans.minutes(met);
+                int missing = clean - idleBefore(inOrder, index);
+                if (missing > 0) {
+                    return missing;
+                }
+                held &= ~cleans.cleaned(clean);
             }
             held |= use.task.contains;
         }
-        return true;
+        return 0;
     }
 
     private int idleBefore(List<Use> inOrder, int index) {
         Use before = inOrder.get(index - 1);
         Use use = inOrder.get(index);
         return mirrored ? before.from - use.until : use.from - before.until;
-    }
-
-    /** The longest full clean among the allergens that matter; the pool's own figure stands for those it does not name. */
-    private int longestClean(Task task, long met) {
-        int longest = 0;
-        for (String allergen : task.step.freeFrom()) {
-            longest = Math.max(longest, pool.deepCleanMinutes(allergen));
-        }
-        return met == 0 ? 0 : longest;
     }
 
     void add(Task task, int from, int until) {

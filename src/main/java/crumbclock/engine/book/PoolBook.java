@@ -44,7 +44,7 @@ public final class PoolBook implements Journal.Undoable {
                 int unit = piece;
                 List<Span> away = pool.away().stream().filter(gone -> gone.unit() == unit).map(PoolAway::when)
                         .map(compiled::mirror).toList();
-                pieces[piece] = new PieceUses(pool, compiled.mirrored, away);
+                pieces[piece] = new PieceUses(pool, compiled.fullCleans(poolIndex), compiled.mirrored, away);
             }
         }
     }

@@ -13,21 +13,26 @@ import java.util.List;
  * Makes a timetable from an order of work: serial schedule generation over units.
  *
  * <p>{@link #decode} mends what does not work out, always in the same way: a task outside the unit that must start
- * later gets a bound and the decode begins anew; a unit without a place waits until the others are placed; then its order gives up
- * its buffer (backward only), then all its units are placed together, then it is left out. Its timetable is always sound.
+ * later gets a bound and the decode begins anew; a unit without a place waits until the others are placed; then its order is
+ * placed in the next {@linkplain #BUFFERED way}. Its timetable is always sound.
  *
- * <p>{@link #decodeOnce} mends nothing: it goes through the units once, and {@link #breaks} counts what did not work out.
+ * <p>{@link #decodeOnce} mends nothing: it goes through the units once, and {@link #brokenMinutes} and {@link #stuckUnits} count what
+ * did not work out.
  * A search asks it thousands of times a second, and keeps what breaks nothing.
  *
  * <p>Not thread-safe: one for each search. A decode depends on the order of work alone.
  */
 public final class Decoder {
 
-    /** How hard an order is to place, from the easiest; backward orders start with their wished buffer. */
-    private static final int BUFFERED = 0;
-    private static final int SPLIT = 1;
-    private static final int TOGETHER = 2;
-    private static final int LEFT_OUT = 3;
+    /**
+     * Ways to place an order, in the order in which they are tried: unit by unit or all units together, with its
+     * wished buffer kept free (backward only) or without, and not at all.
+     */
+    public static final int BUFFERED = 0;
+    public static final int BUFFERED_TOGETHER = 1;
+    public static final int SPLIT = 2;
+    public static final int TOGETHER = 3;
+    public static final int LEFT_OUT = 4;
 
     /** Bounds raised in one decode before the order concerned is placed as a whole. */
     private static final int MOST_RAISES = 40;
@@ -38,12 +43,13 @@ public final class Decoder {
     private final UnitPlacer units;
     private final boolean[] active;
     private final int[] release;
-    private final int[] stage;
+    private final int[] way;
     private final Rule[] reason;
     private final Task[] reasonTask;
     private final boolean[] done;
     private final int[] extraRelease;
     private long schedules;
+    private final boolean[] stuck;
     private int stuckUnits;
 
     public Decoder(CompiledProblem compiled) {
@@ -53,10 +59,11 @@ public final class Decoder {
         active = new boolean[compiled.tasks.length];
         release = new int[compiled.tasks.length];
         extraRelease = new int[compiled.tasks.length];
-        stage = new int[compiled.orders.length];
+        way = new int[compiled.orders.length];
         reason = new Rule[compiled.orders.length];
         reasonTask = new Task[compiled.orders.length];
         done = new boolean[compiled.units.fine.length];
+        stuck = new boolean[compiled.orders.length];
     }
 
     public CompiledProblem compiled() {
@@ -73,9 +80,9 @@ public final class Decoder {
         return schedules;
     }
 
-    /** Whether the order is part of the last decode's timetable. */
+    /** Whether the order is wholly part of the last decode's timetable. */
     public boolean isPossible(int order) {
-        return stage[order] != LEFT_OUT;
+        return way[order] != LEFT_OUT && !stuck[order];
     }
 
     /** The rule that was in the way when an order was left out. */
@@ -103,33 +110,59 @@ public final class Decoder {
 
     /** Decodes all orders and mends what does not work out. {@code sequence} holds each unit's index once. */
     public void decode(int[] sequence) {
-        Arrays.fill(stage, compiled.mirrored ? BUFFERED : SPLIT);
+        Arrays.fill(way, compiled.mirrored ? BUFFERED : SPLIT);
         mend(sequence);
     }
 
-    /** How the orders had to be placed in the last decode; for {@link #decodeOnce}. */
-    public int[] stages() {
-        return stage.clone();
+    /** The same for the wanted orders only, by order index; the others are left out. */
+    public void decode(int[] sequence, boolean[] wanted) {
+        for (int order = 0; order < way.length; order++) {
+            way[order] = !wanted[order] ? LEFT_OUT : compiled.mirrored ? BUFFERED : SPLIT;
+        }
+        mend(sequence);
+    }
+
+    /** How the orders had to be placed in the last decode, by order; for {@link #decodeOnce}. */
+    public int[] ways() {
+        return way.clone();
+    }
+
+    /** Bounds that mending had to put on tasks in the last decode, by task; for {@link #decodeOnce}. */
+    public int[] bounds() {
+        return extraRelease.clone();
     }
 
     /**
      * Decodes in one pass, with orders placed as an earlier decode found out they must be.
      *
-     * @param stages as {@link #stages} gave them
+     * @param ways   for each order
+     * @param bounds earliest abstract start of each task, as {@link #bounds} gave them
      */
-    public void decodeOnce(int[] sequence, int[] stages) {
-        System.arraycopy(stages, 0, stage, 0, stage.length);
-        Arrays.fill(extraRelease, 0);
+    public void decodeOnce(int[] sequence, int[] ways, int[] bounds) {
+        System.arraycopy(ways, 0, way, 0, way.length);
+        System.arraycopy(bounds, 0, extraRelease, 0, bounds.length);
         schedules++;
         units.tolerate(true);
         begin();
-        pass(sequence);
+        pass(sequence, true);
         units.tolerate(false);
+        if (stuckUnits > 0) {
+            for (Task task : compiled.tasks) {
+                if (task.order >= 0 && active[task.index] && !board.placed[task.index]) {
+                    stuck[task.order] = true;
+                }
+            }
+        }
     }
 
-    /** What did not work out in the last {@link #decodeOnce}: minutes by which bounds broke, and a day for each unit without a place. */
-    public long breaks() {
-        return units.brokenMinutes() + 1440L * stuckUnits;
+    /** Minutes by which bounds broke in the last {@link #decodeOnce}. */
+    public long brokenMinutes() {
+        return units.brokenMinutes();
+    }
+
+    /** Units that found no place in the last {@link #decodeOnce}; their orders are not possible, though some of their steps are placed. */
+    public int stuckUnits() {
+        return stuckUnits;
     }
 
     private void mend(int[] sequence) {
@@ -140,7 +173,7 @@ public final class Decoder {
         while (again) {
             schedules++;
             begin();
-            Outcome outcome = pass(sequence);
+            Outcome outcome = pass(sequence, false);
             again = outcome != Outcome.PLACED;
             if (outcome == Outcome.RAISE && raises++ < MOST_RAISES) {
                 // a little further each time, or it would creep minute by minute
@@ -156,13 +189,15 @@ public final class Decoder {
     private void begin() {
         board.reset();
         Arrays.fill(done, false);
+        Arrays.fill(stuck, false);
+        stuckUnits = 0;
         for (Task task : compiled.tasks) {
             active[task.index] = isWanted(task);
         }
         System.arraycopy(extraRelease, 0, release, 0, release.length);
         if (compiled.mirrored) {
             for (CompiledOrder order : compiled.orders) {
-                if (stage[order.index()] == BUFFERED) {
+                if (way[order.index()] < SPLIT) {
                     for (Task finish : order.finishes()) {
                         release[finish.index] = Math.max(release[finish.index],
                                 compiled.horizon - order.latestStart() + order.bufferWish());
@@ -176,46 +211,50 @@ public final class Decoder {
 
     private boolean isWanted(Task task) {
         if (task.order >= 0) {
-            return stage[task.order] != LEFT_OUT;
+            return way[task.order] != LEFT_OUT;
         }
         for (int order : compiled.ordersOfOwner[task.owner]) {
-            if (stage[order] != LEFT_OUT) {
+            if (way[order] != LEFT_OUT) {
                 return true;
             }
         }
         return false;
     }
 
-    /** Goes through the units until all are placed; units that find no place wait for the next round. */
-    private Outcome pass(int[] sequence) {
+    /**
+     * Goes through the units until all are placed; units that find no place wait for the next round.
+     *
+     * @param once nothing is mended: a unit that would need a bound raised outside waits as well
+     */
+    private Outcome pass(int[] sequence, boolean once) {
         List<Integer> waiting = new ArrayList<>(sequence.length);
         for (int unit : sequence) {
             waiting.add(unit);
         }
         while (!waiting.isEmpty()) {
-            List<Integer> stuck = new ArrayList<>();
+            List<Integer> left = new ArrayList<>();
             Task firstStuck = null;
             Rule firstRule = null;
             for (int unit : waiting) {
                 Outcome outcome = placeWithBefore(unit);
-                if (outcome == Outcome.RAISE) {
+                if (outcome == Outcome.RAISE && !once) {
                     return outcome;
                 }
-                if (outcome == Outcome.NEVER) {
-                    stuck.add(unit);
+                if (outcome != Outcome.PLACED) {
+                    left.add(unit);
                     if (firstStuck == null) {
                         firstStuck = obstacle.task;
                         firstRule = obstacle.rule;
                     }
                 }
             }
-            stuckUnits = stuck.size();
-            if (stuck.size() == waiting.size()) {
+            stuckUnits = left.size();
+            if (left.size() == waiting.size()) {
                 obstacle.task = firstStuck;
                 obstacle.rule = firstRule;
                 return Outcome.NEVER;
             }
-            waiting = stuck;
+            waiting = left;
         }
         return Outcome.PLACED;
     }
@@ -249,6 +288,10 @@ public final class Decoder {
         return outcome;
     }
 
+    private boolean isTogether(int order) {
+        return way[order] == TOGETHER || way[order] == BUFFERED_TOGETHER;
+    }
+
     private static boolean isIn(Task[] members, Task task) {
         for (Task member : members) {
             if (member == task) {
@@ -262,7 +305,7 @@ public final class Decoder {
     private Task[] members(Unit unit) {
         boolean together = false;
         for (int order : unit.orders()) {
-            together |= stage[order] == TOGETHER;
+            together |= isTogether(order);
         }
         if (!together) {
             return unit.members();
@@ -273,7 +316,7 @@ public final class Decoder {
         // orders that share a bowl, and are both placed as a whole, are placed together
         for (int next = 0; next < group.size(); next++) {
             for (int order : group.get(next).orders()) {
-                if (stage[order] == TOGETHER) {
+                if (isTogether(order)) {
                     for (int other : compiled.units.unitsOfOrder[order]) {
                         take(other, taken, group);
                     }
@@ -296,11 +339,11 @@ public final class Decoder {
     private void giveWay(Task stuck) {
         int[] orders = stuck.order >= 0 ? new int[] {stuck.order} : compiled.ordersOfOwner[stuck.owner];
         for (int order : orders) {
-            if (stage[order] != LEFT_OUT) {
-                stage[order]++;
+            if (way[order] != LEFT_OUT) {
+                way[order]++;
                 reason[order] = obstacle.rule;
                 reasonTask[order] = stuck;
-                if (stage[order] == LEFT_OUT) {
+                if (way[order] == LEFT_OUT) {
                     // what was found out while it was there need not hold without it
                     Arrays.fill(extraRelease, 0);
                 }

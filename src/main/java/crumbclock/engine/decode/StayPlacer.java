@@ -117,12 +117,16 @@ final class StayPlacer {
         if (!canTouch(task, book, start, start + task.inMinutes, true, hands)) {
             rule = Rule.R04;
             int touch = hands.findTouch(task.inPeople, start + 1, task.inMinutes, horizon);
-            // a touch shared with another load may come before the next free hand
-            return touch < 0 || book.sharedTouch(task, 0, 0, true) != null ? start + 1 : nextTouch(task, book, start, touch);
+            return touchOrShared(book, start + 1, touch < 0 ? horizon + 1 : touch);
         }
         for (int end = shortest; end <= Math.min(longest, Math.min(horizon, task.latestEnd)); end++) {
             if (!canTouch(task, book, end - task.outMinutes, end, false, hands)) {
                 rule = Rule.R04;
+                if (end == longest) {
+                    int touch = hands.findTouch(task.outPeople, end - task.outMinutes + 1, task.outMinutes, horizon);
+                    int later = touch < 0 ? horizon + 1 : touch + task.outMinutes - (longest - start);
+                    next = Math.max(next, touchOrShared(book, start + 1, later));
+                }
                 continue;
             }
             int blocked = book.blockedUntil(task, start, end);
@@ -138,13 +142,10 @@ final class StayPlacer {
         return Math.max(next, start + 1);
     }
 
-    private int nextTouch(Task task, CavityBook book, int start, int touch) {
-        for (int at = start + 1; at < touch; at++) {
-            if (shared(task, book, at, at + task.inMinutes, true) != null) {
-                return at;
-            }
-        }
-        return touch;
+    /** A hand is free again at {@code later}; but a touch shared with a load that is in the oven till then may come before. */
+    private int touchOrShared(CavityBook book, int next, int later) {
+        Span real = board.compiled.mirror(new Span(next, Math.max(next, Math.min(later, board.compiled.horizon))));
+        return book.isUsed(real.start(), real.end()) ? next : Math.max(next, later);
     }
 
     private boolean canTouch(Task task, CavityBook book, int from, int until, boolean first, HandsPlacer hands) {

@@ -25,11 +25,14 @@ final class TaskPlacer {
     private final int[] unitStamp;
     private int stamp;
     private Task[] members = {};
+    /** Lower bounds on starts within the unit, by task; the unit placer's own. */
+    private final int[] bound;
     private boolean tolerates;
     private long brokenMinutes;
 
-    TaskPlacer(Board board, Obstacle obstacle, int[] unitStamp) {
+    TaskPlacer(Board board, Obstacle obstacle, int[] unitStamp, int[] bound) {
         this.board = board;
+        this.bound = bound;
         this.obstacle = obstacle;
         this.horizon = board.compiled.horizon;
         this.unitStamp = unitStamp;
@@ -231,13 +234,19 @@ final class TaskPlacer {
      * door on it, is put off until this one is ready, when its own waits allow that.
      */
     private int alignWith(Task task, int at) {
+        Task first = null;
         for (Task earlier : members) {
             if (mayWaitFor(earlier, task, at)) {
-                obstacle.raise(earlier, at);
-                return RAISE;
+                first = first == null ? earlier : first;
+                bound[earlier.index] = Math.max(bound[earlier.index], at);
             }
         }
-        return FREE;
+        if (first == null) {
+            return FREE;
+        }
+        obstacle.rule = Rule.R09;
+        obstacle.raise(first, at);
+        return RAISE;
     }
 
     private boolean mayWaitFor(Task earlier, Task task, int at) {
@@ -330,7 +339,7 @@ final class TaskPlacer {
             }
         }
         int taken = takeOut(task, start);
-        return taken != FREE ? taken : keepsLife(task) ? FREE : RAISE;
+        return taken != FREE ? taken : keepLife(task, start);
     }
 
     /** Whether the end of {@code task} will be known before the unit is complete. */
@@ -339,16 +348,21 @@ final class TaskPlacer {
     }
 
     /** Rule R12: what ends its way at this task has kept; else the first step of that way must start later. */
-    private boolean keepsLife(Task task) {
+    private int keepLife(Task task, int start) {
         for (Limit limit : board.compiled.limitsOf(task)) {
             int over = lives.overMinutes(limit);
-            if (over > 0 && !tolerated(limit.first(), over)) {
+            if (over > 0) {
                 obstacle.rule = Rule.R12;
-                obstacle.raise(limit.first(), board.start[limit.first().index] + over);
-                return false;
+                if (limit.first() == task) {
+                    return start + over;
+                }
+                if (!tolerated(limit.first(), over)) {
+                    obstacle.raise(limit.first(), board.start[limit.first().index] + over);
+                    return RAISE;
+                }
             }
         }
-        return true;
+        return FREE;
     }
 
     /** Equipment that is free again when {@code task} ends, taken by an earlier task. */
@@ -384,9 +398,9 @@ final class TaskPlacer {
             }
             int latest = Math.min(start - link.least(), Math.min(board.mostEnd(stay), stay.latestEnd));
             int earliest = Math.max(board.leastEnd(stay), link.hasMost() ? start - link.most() : 0);
-            if (tolerates && !inUnit(stay)) {
-                // a most wait that broke is counted already
-                earliest = Math.min(earliest, Math.max(board.leastEnd(stay), latest - 60));
+            if (tolerates && !inUnit(stay) && earliest > latest) {
+                // the most wait broke already, and is counted
+                earliest = Math.max(board.leastEnd(stay), latest - 60);
             }
             int touch = latest < earliest ? -1
                     : hands.findLastTouch(stay.outPeople, earliest - stay.outMinutes, stay.outMinutes, latest - stay.outMinutes);

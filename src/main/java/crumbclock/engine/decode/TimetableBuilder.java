@@ -1,6 +1,5 @@
 package crumbclock.engine.decode;
 
-import crumbclock.domain.kitchen.Pool;
 import crumbclock.domain.plan.Cleaning;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.OvenRun;
@@ -16,7 +15,7 @@ import crumbclock.engine.book.CavityBook;
 import crumbclock.engine.book.IntList;
 import crumbclock.engine.model.CompiledOrder;
 import crumbclock.engine.model.CompiledProblem;
-import crumbclock.engine.model.Need;
+import crumbclock.engine.model.FullCleans;
 import crumbclock.engine.model.Task;
 import crumbclock.units.Span;
 import java.util.ArrayList;
@@ -118,20 +117,20 @@ public final class TimetableBuilder {
                 byPiece.computeIfAbsent(use.poolId() + "\t" + use.unit(), key -> new ArrayList<>()).add(new Held(task, use));
             }
         }
-        Map<String, Pool> pools = new HashMap<>();
-        compiled.kitchen().pools().forEach(pool -> pools.put(pool.id(), pool));
+        Map<String, FullCleans> cleans = new HashMap<>();
+        for (int pool = 0; pool < board.pools.length; pool++) {
+            cleans.put(compiled.kitchen().pools().get(pool).id(), compiled.fullCleans(pool));
+        }
         List<Cleaning> cleanings = new ArrayList<>();
         for (List<Held> uses : byPiece.values()) {
             uses.sort(Comparator.comparingInt((Held held) -> held.use.from()).thenComparingInt(held -> held.use.until()));
             long before = 0;
             for (Held held : uses) {
+                UnitUse use = held.use;
                 if ((held.task.freeFrom & before) != 0) {
-                    Pool pool = pools.get(held.use.poolId());
-                    int minutes = 0;
-                    for (String allergen : held.task.step.freeFrom()) {
-                        minutes = Math.max(minutes, pool.deepCleanMinutes(allergen));
-                    }
-                    cleanings.add(new Cleaning(pool.id(), held.use.unit(), new Span(held.use.from() - minutes, held.use.from())));
+                    int minutes = cleans.get(use.poolId()).minutes(held.task.freeFrom & before);
+                    cleanings.add(new Cleaning(use.poolId(), use.unit(), new Span(use.from() - minutes, use.from())));
+                    before &= ~cleans.get(use.poolId()).cleaned(minutes);
                 }
                 before |= held.task.contains;
             }

@@ -28,7 +28,7 @@ final class UnitPlacer {
         unitStamp = new int[count];
         bound = new int[count];
         position = new int[count];
-        placer = new TaskPlacer(board, obstacle, unitStamp);
+        placer = new TaskPlacer(board, obstacle, unitStamp, bound);
     }
 
     /** Whether tasks outside a unit that should start later are only counted ({@link #brokenMinutes}). */

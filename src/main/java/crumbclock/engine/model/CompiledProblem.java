@@ -27,6 +27,7 @@ public final class CompiledProblem {
     /** Whether any task must be free from anything; otherwise allergens need no look. */
     public final boolean hasFreeFrom;
     private final Limit[][] limitsOf;
+    private final FullCleans[] fullCleans;
 
     CompiledProblem(Compiler compiler) {
         problem = compiler.problem;
@@ -41,6 +42,8 @@ public final class CompiledProblem {
         dayOf = compiler.dayOf();
         hasFreeFrom = compiler.hasFreeFrom;
         limitsOf = compiler.limitsOf;
+        fullCleans = kitchen().pools().stream().map(pool -> new FullCleans(pool, compiler.allergens()))
+                .toArray(FullCleans[]::new);
         units = new Units(tasks, orders.length);
     }
 
@@ -49,9 +52,14 @@ public final class CompiledProblem {
         return new CompiledProblem(new Compiler(problem, mirrored));
     }
 
-    /** Limits of rule R12 whose way ends, in abstract time, at {@code task}. */
+    /** Limits of rule R12 whose way begins or ends at {@code task}. */
     public Limit[] limitsOf(Task task) {
         return limitsOf[task.index];
+    }
+
+    /** Full cleans of the pieces of a pool, by the pool's index. */
+    public FullCleans fullCleans(int pool) {
+        return fullCleans[pool];
     }
 
     public Kitchen kitchen() {

@@ -49,7 +49,7 @@ final class Compiler {
     private final Kitchen kitchen;
     private final Map<String, Task> taskById = new HashMap<>();
     private final Map<String, Integer> poolById = new HashMap<>();
-    private final Map<String, Integer> allergenBits = new HashMap<>();
+    private final Map<String, Integer> allergenBits = new LinkedHashMap<>();
 
     Compiler(Problem problem, boolean mirrored) {
         this.problem = problem;
@@ -80,6 +80,11 @@ final class Compiler {
         problem.coldLimits().forEach(cold -> add(limit(cold.fromStepId(), cold.toStepId(), cold.heldStepIds(), cold, null)));
         problem.lifeLimits().forEach(life -> add(limit(life.fromStepId(), life.toStepId(), life.heldStepIds(), null, life)));
         new Bounds(tasks, horizon).tighten();
+    }
+
+    /** Allergens by their bit. */
+    List<String> allergens() {
+        return List.copyOf(allergenBits.keySet());
     }
 
     int[] dayOf() {
@@ -141,6 +146,9 @@ final class Compiler {
             task.workerMinutes = IntStream.of(task.workers)
                     .map(person -> kitchen.people().get(person).minutesAtOwnPace(work.workKind(), work.minutes()))
                     .toArray();
+            task.spareSkills = IntStream.of(task.workers)
+                    .map(person -> kitchen.people().get(person).skills().size() - (work.skill().isEmpty() ? 0 : 1))
+                    .toArray();
         }
     }
 
@@ -162,12 +170,13 @@ final class Compiler {
                         .sorted(Comparator.comparingInt((Spot spot) -> spot.shelf().clearHeightMm()))
                         .forEach(spot -> candidates.add(spot.index()));
             } else {
-                for (int surface = 0; surface < kitchen.surfaces().size(); surface++) {
-                    if (kitchen.surfaces().get(surface).kind() == kind
-                            && kitchen.surfaces().get(surface).areaMm2() >= task.areaMm2) {
-                        candidates.add(-1 - surface);
-                    }
-                }
+                // what must be free from something takes the small surface, and leaves the large one to the others
+                Comparator<Integer> bySize = Comparator.comparingInt(surface -> kitchen.surfaces().get(surface).areaMm2());
+                IntStream.range(0, kitchen.surfaces().size()).boxed()
+                        .filter(surface -> kitchen.surfaces().get(surface).kind() == kind
+                                && kitchen.surfaces().get(surface).areaMm2() >= task.areaMm2)
+                        .sorted(task.freeFrom != 0 ? bySize : bySize.reversed())
+                        .forEach(surface -> candidates.add(-1 - surface));
             }
         }
         task.spots = candidates.stream().mapToInt(Integer::intValue).toArray();
@@ -235,9 +244,28 @@ final class Compiler {
             after.computeIfAbsent(from, key -> new ArrayList<>()).add(link);
             before.computeIfAbsent(to, key -> new ArrayList<>()).add(link);
         }
+        endsBeforeHandOver(before, after);
         for (Task task : tasks) {
             task.before = before.getOrDefault(task, List.of()).toArray(new Link[0]);
             task.after = after.getOrDefault(task, List.of()).toArray(new Link[0]);
+        }
+    }
+
+    /** Rule R16: all work on an order's cakes is over when its hand-over begins, whether or not a wait says so. */
+    private void endsBeforeHandOver(Map<Task, List<Link>> before, Map<Task, List<Link>> after) {
+        for (Order order : problem.orders()) {
+            Task door = taskById.get(order.handOver().stepId());
+            if (door == null) {
+                continue;
+            }
+            for (Task task : tasks) {
+                boolean isCakes = task != door && order.cakes().stream().anyMatch(cake -> cake.id().equals(task.step.ownerId()));
+                if (isCakes && !(mirrored ? before : after).containsKey(task)) {
+                    Link link = mirrored ? new Link(door, task, 0, Integer.MAX_VALUE) : new Link(task, door, 0, Integer.MAX_VALUE);
+                    after.computeIfAbsent(link.from(), key -> new ArrayList<>()).add(link);
+                    before.computeIfAbsent(link.to(), key -> new ArrayList<>()).add(link);
+                }
+            }
         }
     }
 
@@ -286,10 +314,13 @@ final class Compiler {
                 mirrored);
     }
 
+    /** Kept at both ends: usually the last of them is placed last, but nothing in a problem says that it must be. */
     private void add(Limit limit) {
-        Limit[] old = limitsOf[limit.last().index];
-        limitsOf[limit.last().index] = java.util.Arrays.copyOf(old, old.length + 1);
-        limitsOf[limit.last().index][old.length] = limit;
+        for (Task end : new Task[] {limit.first(), limit.last()}) {
+            Limit[] old = limitsOf[end.index];
+            limitsOf[end.index] = java.util.Arrays.copyOf(old, old.length + 1);
+            limitsOf[end.index][old.length] = limit;
+        }
     }
 
     /** A bake ends when it is done; any other unattended step with room between least and most ends when it is taken. */

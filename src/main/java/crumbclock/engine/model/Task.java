@@ -19,6 +19,8 @@ public final class Task {
     /** People who may do the work, in the kitchen's order, and their minutes at their own pace. */
     public int[] workers = {};
     public int[] workerMinutes = {};
+    /** Skills that each of them has and this task does not ask for. */
+    public int[] spareSkills = {};
     public boolean mayPutDown;
     public boolean away;
 

@@ -14,15 +14,20 @@ public final class DecodeDesk {
     private final Decoder decoder;
     private final CostMeter meter;
     private final int[] sequence;
-    /** How orders are placed in quick decodes. */
-    private int[] stages;
+    private final int[] ways;
+    /** Bounds on tasks that quick decodes keep. */
+    private int[] bounds;
     private Runnable watcher = () -> {
     };
+
+    /** Soft points for each unit that found no place, so that fewer of them are better. */
+    private static final int STUCK_UNIT = 300;
 
     /**
      * A quick decode's answer.
      *
-     * @param breaks 0 for a sound timetable; else how much did not work out
+     * @param breaks 0 for a timetable that breaks no bound; else by how many minutes it does
+     * @param cost   with orders that found no place counted as not possible
      */
     public record Weight(long breaks, Cost cost) {
     }
@@ -31,6 +36,8 @@ public final class DecodeDesk {
         decoder = new Decoder(compiled);
         meter = new CostMeter(decoder);
         sequence = new int[compiled.units.fine.length];
+        ways = new int[compiled.orders.length];
+        bounds = new int[compiled.tasks.length];
     }
 
     /** Sets what is run before every quick decode: the search hangs its stop on it. */
@@ -54,22 +61,40 @@ public final class DecodeDesk {
     }
 
     /** Decodes once more what a quick decode found sound. */
-    public Cost again(int[] order, int[] orderStages) {
-        decoder.decodeOnce(order, orderStages);
+    public Cost again(int[] order, int[] orderWays, int[] taskBounds) {
+        decoder.decodeOnce(order, orderWays, taskBounds);
         return meter.measure();
     }
 
-    /** From now on quick decodes place orders in this way. */
-    public void place(int[] newStages) {
-        stages = newStages.clone();
+    /** Whether the last order of work weighed has a sound timetable, with every order in it that was to be placed. */
+    public boolean isSound() {
+        return decoder.brokenMinutes() == 0 && decoder.stuckUnits() == 0;
     }
 
-    public Weight weigh(List<UnitRef> order) {
+    /** Whether one order can be made when it has the kitchen to itself, in this direction. */
+    public boolean isPossibleAlone(int[] order, int only) {
+        boolean[] wanted = new boolean[compiled().orders.length];
+        wanted[only] = true;
+        decoder.decode(order, wanted);
+        return decoder.isPossible(only);
+    }
+
+    /** From now on quick decodes keep these bounds. */
+    public void bound(int[] newBounds) {
+        bounds = newBounds.clone();
+    }
+
+    public Weight weigh(WorkPlan plan) {
         watcher.run();
+        List<UnitRef> order = plan.getOrder().getSequence();
         for (int index = 0; index < sequence.length; index++) {
             sequence[index] = order.get(index).index();
         }
-        decoder.decodeOnce(sequence, stages);
-        return new Weight(decoder.breaks(), meter.measure());
+        for (OrderWay choice : plan.getWays()) {
+            ways[choice.getOrder()] = choice.getWay();
+        }
+        decoder.decodeOnce(sequence, ways, bounds);
+        Cost cost = meter.measure();
+        return new Weight(decoder.brokenMinutes(), new Cost(cost.medium(), cost.soft() + (long) STUCK_UNIT * decoder.stuckUnits()));
     }
 }

@@ -12,7 +12,7 @@ public class WorkPlanScore implements EasyScoreCalculator<WorkPlan, HardMediumSo
 
     @Override
     public HardMediumSoftLongScore calculateScore(WorkPlan plan) {
-        Weight weight = plan.getDesk().weigh(plan.getOrder().getSequence());
+        Weight weight = plan.getDesk().weigh(plan);
         return HardMediumSoftLongScore.of(-weight.breaks(), -weight.cost().medium(), -weight.cost().soft());
     }
 }

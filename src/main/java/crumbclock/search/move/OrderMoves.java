@@ -1,6 +1,7 @@
 package crumbclock.search.move;
 
 import ai.timefold.solver.core.api.score.director.ScoreDirector;
+import ai.timefold.solver.core.impl.heuristic.move.AbstractMove;
 import ai.timefold.solver.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 import crumbclock.engine.decode.Decoder;
 import crumbclock.engine.model.Unit;
@@ -15,14 +16,16 @@ import java.util.Random;
 
 /**
  * An endless stream of random moves: mostly a unit shifted between what it waits for and what waits for it, now and
- * then two units exchanged, all units of one order moved, or the whole list put in the order of its timetable.
+ * then two units exchanged, all units of one order moved, an order placed in another way, or the whole list put in
+ * the order of its timetable.
  */
-public class OrderMoves implements MoveIteratorFactory<WorkPlan, ReorderMove> {
+public class OrderMoves implements MoveIteratorFactory<WorkPlan, AbstractMove<WorkPlan>> {
 
-    /** Of a thousand moves: units exchanged, orders moved, lists put in the order of their timetable; the rest are shifts. */
+    /** Of a thousand moves: units exchanged, orders moved, lists put in the order of their timetable, ways; the rest are shifts. */
     private static final int EXCHANGES = 150;
     private static final int WHOLE_ORDERS = 150;
     private static final int BY_TIME = 15;
+    private static final int WAYS = 60;
     /** Half of the shifts go no further than this. */
     private static final int NEAR = 5;
 
@@ -33,16 +36,16 @@ public class OrderMoves implements MoveIteratorFactory<WorkPlan, ReorderMove> {
     }
 
     @Override
-    public Iterator<ReorderMove> createOriginalMoveIterator(ScoreDirector<WorkPlan> director) {
+    public Iterator<AbstractMove<WorkPlan>> createOriginalMoveIterator(ScoreDirector<WorkPlan> director) {
         throw new UnsupportedOperationException("only random moves");
     }
 
     @Override
-    public Iterator<ReorderMove> createRandomMoveIterator(ScoreDirector<WorkPlan> director, Random random) {
+    public Iterator<AbstractMove<WorkPlan>> createRandomMoveIterator(ScoreDirector<WorkPlan> director, Random random) {
         return new Moves(director.getWorkingSolution(), random);
     }
 
-    private static final class Moves implements Iterator<ReorderMove> {
+    private static final class Moves implements Iterator<AbstractMove<WorkPlan>> {
         private final WorkPlan plan;
         private final Random random;
         private final Unit[] units;
@@ -71,19 +74,32 @@ public class OrderMoves implements MoveIteratorFactory<WorkPlan, ReorderMove> {
         }
 
         @Override
-        public ReorderMove next() {
+        public AbstractMove<WorkPlan> next() {
             List<UnitRef> sequence = plan.getOrder().getSequence();
             for (int index = 0; index < units.length; index++) {
                 position[sequence.get(index).index()] = index;
             }
             int kind = random.nextInt(1000);
-            if (kind < BY_TIME) {
+            if ((kind -= BY_TIME) < 0) {
                 return byTime(sequence);
             }
-            if (kind < BY_TIME + WHOLE_ORDERS) {
+            if ((kind -= WAYS) < 0) {
+                return way(sequence);
+            }
+            if ((kind -= WHOLE_ORDERS) < 0) {
                 return wholeOrder(sequence);
             }
-            return kind < BY_TIME + WHOLE_ORDERS + EXCHANGES ? exchange(sequence) : shift(sequence);
+            return kind < EXCHANGES ? exchange(sequence) : shift(sequence);
+        }
+
+        /** Another way for one order that is placed at all; a buffer is kept free backward only. */
+        private AbstractMove<WorkPlan> way(List<UnitRef> sequence) {
+            int order = random.nextInt(plan.getWays().size());
+            if (plan.getWays().get(order).getWay() == Decoder.LEFT_OUT) {
+                return shift(sequence);
+            }
+            boolean backward = plan.getDesk().compiled().mirrored;
+            return new WayMove(order, backward ? random.nextInt(Decoder.LEFT_OUT) : Decoder.SPLIT + random.nextInt(2));
         }
 
         private ReorderMove shift(List<UnitRef> sequence) {
@@ -163,7 +179,7 @@ public class OrderMoves implements MoveIteratorFactory<WorkPlan, ReorderMove> {
         /** The order in which the timetable of this very list begins its units; the list may then be improved where it was ignored. */
         private ReorderMove byTime(List<UnitRef> sequence) {
             Decoder decoder = plan.getDesk().decoder();
-            plan.getDesk().weigh(sequence);
+            plan.getDesk().weigh(plan);
             int[] start = decoder.unitStarts();
             List<UnitRef> sorted = new ArrayList<>(sequence);
             sorted.sort(Comparator.comparingInt(ref -> start[ref.index()]));
