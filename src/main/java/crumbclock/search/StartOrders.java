@@ -7,6 +7,7 @@ import crumbclock.engine.model.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Random;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
@@ -23,6 +24,20 @@ final class StartOrders {
         orders.add(sorted(compiled, Comparator.comparingInt(unit -> least(unit, task -> task.earliestStart))));
         orders.add(sorted(compiled, Comparator.comparingInt(unit -> least(unit, task -> due(compiled, task)))));
         return orders;
+    }
+
+    /**
+     * A start order by chance: by latest starts, each unit put off or brought forward by up to an hour or two. What is
+     * equally urgent then comes in ever new orders.
+     */
+    static int[] random(CompiledProblem compiled, Random random) {
+        int[] latest = latestStarts(compiled);
+        int range = 30 + random.nextInt(150);
+        int[] key = new int[compiled.units.fine.length];
+        for (Unit unit : compiled.units.fine) {
+            key[unit.index()] = least(unit, task -> latest[task.index]) + random.nextInt(range);
+        }
+        return sorted(compiled, Comparator.comparingInt(unit -> key[unit.index()]));
     }
 
     private static int[] sorted(CompiledProblem compiled, Comparator<Unit> by) {

@@ -29,7 +29,12 @@ public final class DecodeDesk {
      * @param breaks 0 for a timetable that breaks no bound; else by how many minutes it does
      * @param cost   with orders that found no place counted as not possible
      */
-    public record Weight(long breaks, Cost cost) {
+    public record Weight(long breaks, Cost cost) implements Comparable<Weight> {
+
+        @Override
+        public int compareTo(Weight other) {
+            return breaks != other.breaks ? Long.compare(breaks, other.breaks) : cost.compareTo(other.cost);
+        }
     }
 
     public DecodeDesk(CompiledProblem compiled) {
@@ -93,7 +98,12 @@ public final class DecodeDesk {
         for (OrderWay choice : plan.getWays()) {
             ways[choice.getOrder()] = choice.getWay();
         }
-        decoder.decodeOnce(sequence, ways, bounds);
+        return weigh(sequence, ways);
+    }
+
+    /** A quick decode of an order of work, with orders placed in the given ways. */
+    public Weight weigh(int[] order, int[] orderWays) {
+        decoder.decodeOnce(order, orderWays, bounds);
         Cost cost = meter.measure();
         return new Weight(decoder.brokenMinutes(), new Cost(cost.medium(), cost.soft() + (long) STUCK_UNIT * decoder.stuckUnits()));
     }
