@@ -108,8 +108,8 @@ final class ChocoKitchen {
     private BoolVar does(int person, IntVar from, int minutes) {
         BoolVar does = model.boolVar();
         Person who = problem.kitchen().people().get(person);
-        int[] possible = IntStream.rangeClosed(0, horizon - minutes).filter(minute -> isThere(who, new Span(minute, minute + minutes)))
-                .toArray();
+        int[] possible = IntStream.rangeClosed(0, horizon - minutes)
+                .filter(minute -> isThere(who, new Span(minute, minute + minutes))).toArray();
         model.member(from, possible).impliedBy(does);
         workOf.get(person).add(new Task(from, model.intVar(minutes), model.offset(from, minutes)));
         doesOf.get(person).add(does);
@@ -190,13 +190,13 @@ final class ChocoKitchen {
     static boolean isTight(Problem problem) {
         var rack = problem.kitchen().cavities().get(0).racks().get(0);
         var shelf = problem.kitchen().stores().get(0).shelves().get(0);
-        boolean single = problem.kitchen().cavities().size() == 1 && problem.kitchen().cavities().get(0).racks().size() == 1
-                && problem.kitchen().stores().size() == 1 && problem.kitchen().stores().get(0).shelves().size() == 1;
+        boolean single = problem.kitchen().cavities().size() == 1
+                && problem.kitchen().cavities().get(0).racks().size() == 1 && problem.kitchen().stores().size() == 1 && problem.kitchen().stores().get(0).shelves().size() == 1;
         return single && problem.steps().stream().allMatch(step ->
-                step.oven().stream().flatMap(oven -> oven.pans().stream()).allMatch(pan -> 2 * pan.footprint().widthMm() > rack.widthMm()
-                        && 2 * pan.footprint().depthMm() > rack.depthMm())
-                && step.place().stream().map(place -> place.form().footprint()).allMatch(item -> 2 * item.widthMm() > shelf.widthMm()
-                        && 2 * item.depthMm() > shelf.depthMm()));
+                step.oven().stream().flatMap(oven -> oven.pans().stream()).map(pan -> pan.footprint())
+                        .allMatch(pan -> 2 * pan.widthMm() > rack.widthMm() && 2 * pan.depthMm() > rack.depthMm())
+                && step.place().stream().map(place -> place.form().footprint())
+                        .allMatch(item -> 2 * item.widthMm() > shelf.widthMm() && 2 * item.depthMm() > shelf.depthMm()));
     }
 
     /** All bakes have one temperature: the oven is heated once, early enough, while somebody is there, and stays hot. */
@@ -215,13 +215,15 @@ final class ChocoKitchen {
         List<Integer> points = new ArrayList<>();
         for (Order order : problem.orders()) {
             IntVar lateMinutes = model.intVar("late " + order.id(), 0, horizon);
-            order.cakes().forEach(cake -> model.arithm(end.get(cake.finishStepId()), "-", lateMinutes, "<=", order.handOver().until()).post());
+            order.cakes().forEach(cake -> model.arithm(end.get(cake.finishStepId()), "-", lateMinutes, "<=",
+                    order.handOver().until()).post());
             late.add(lateMinutes);
             points.add(order.importance() * problem.weights().lateMinute());
         }
         int most = points.stream().mapToInt(Integer::intValue).sum() * horizon;
         IntVar lateness = model.intVar("lateness", 0, most);
-        model.scalar(late.toArray(IntVar[]::new), points.stream().mapToInt(Integer::intValue).toArray(), "=", lateness).post();
+        model.scalar(late.toArray(IntVar[]::new), points.stream().mapToInt(Integer::intValue).toArray(), "=", lateness)
+                .post();
         int first = problem.weights().endMinute() * horizon + 1;
         IntVar cost = model.intVar("cost", 0, most * first);
         model.scalar(new IntVar[] {lateness, last}, new int[] {first, problem.weights().endMinute()}, "=", cost).post();
@@ -236,7 +238,8 @@ final class ChocoKitchen {
         solver.limitNode(mostNodes);
         var best = solver.findOptimalSolution(cost, false);
         if (best == null || solver.isStopCriterionMet()) {
-            throw new AssertionError("no proof: " + (best == null ? "no plan found" : "stopped") + " after " + solver.getNodeCount() + " decisions");
+            throw new AssertionError("no proof: " + (best == null ? "no plan found" : "stopped") + " after "
+                    + solver.getNodeCount() + " decisions");
         }
 
         return new Cost(best.getIntVal(lateness), (long) best.getIntVal(last) * problem.weights().endMinute());

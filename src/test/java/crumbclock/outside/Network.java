@@ -1,5 +1,6 @@
 package crumbclock.outside;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,6 +15,12 @@ record Network(String name, int[] durations, int[][] demands, int[] capacities, 
 
     /** {@code start(to) ≥ start(from) + minutes}; a negative one is a maximum lag from {@code to} to {@code from}. */
     record Lag(int from, int to, int minutes) {
+    }
+
+    /** The same project with a unit of time that is so many minutes long. */
+    Network inMinutes(int minutesPerUnit) {
+        return new Network(name, Arrays.stream(durations).map(duration -> duration * minutesPerUnit).toArray(), demands, capacities,
+                lags.stream().map(lag -> new Lag(lag.from, lag.to, lag.minutes * minutesPerUnit)).toList());
     }
 
     int size() {
@@ -31,7 +38,7 @@ record Network(String name, int[] durations, int[][] demands, int[] capacities, 
     int[][] longestPaths() {
         int[][] path = new int[size()][size()];
         for (int from = 0; from < size(); from++) {
-            java.util.Arrays.fill(path[from], Integer.MIN_VALUE);
+            Arrays.fill(path[from], Integer.MIN_VALUE);
             path[from][from] = 0;
         }
         lags.forEach(lag -> path[lag.from][lag.to] = Math.max(path[lag.from][lag.to], lag.minutes));

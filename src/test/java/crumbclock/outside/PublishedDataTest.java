@@ -1,7 +1,6 @@
 package crumbclock.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import crumbclock.domain.problem.Problem;
@@ -106,8 +105,9 @@ class PublishedDataTest {
     }
 
     /**
-     * All of j30 with 5,000 schedules for each of the two directions. Published heuristics come to a mean of 0.04 to 0.25 % above the optimum with
-     * 5,000 (Kolisch and Hartmann 2006, table for j30); half of that bar again is allowed here.
+     * All of j30 with some 5,000 schedules in each of the two directions, of which the backward one always ends with the horizon. Published
+     * heuristics come to means of 0.04 to 0.25 % above the optimum with 5,000 schedules, adaptive sampling to more than
+     * 0.4 % (R. Kolisch, S. Hartmann, European Journal of Operational Research 174 (2006), from memory).
      */
     @Test
     @Tag("slow")
@@ -116,12 +116,12 @@ class PublishedDataTest {
         var rows = rows(folder.resolve("reference.csv")).stream().filter(cells -> cells[0].startsWith("j30")).toList();
         double sum = 0;
         for (String[] row : rows) {
-            var plan = Searched.of(PublishedProblems.of(project(folder, row[0])), 1, 5000).assertSound();
-            int optimum = Integer.parseInt(row[4]);
+            var plan = Searched.of(PublishedProblems.of(project(folder, row[0]).inMinutes(60)), 1, 5000).assertSound();
+            int optimum = 60 * Integer.parseInt(row[4]);
             assertThat(plan.audit().softCost()).as("makespan of %s, optimum below", row[0]).isGreaterThanOrEqualTo(optimum);
             sum += 100.0 * (plan.audit().softCost() - optimum) / optimum;
         }
-        assertThat(sum / rows.size()).as("mean gap in %%").isCloseTo(0, within(0.375));
+        assertThat(sum / rows.size()).as("mean gap in %%").isBetween(0.0, 0.30);
     }
 
     /** Earliest minute at which the last step can end when nothing is scarce, by the engine's bounds. */
