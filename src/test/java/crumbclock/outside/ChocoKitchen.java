@@ -190,8 +190,9 @@ final class ChocoKitchen {
     static boolean isTight(Problem problem) {
         var rack = problem.kitchen().cavities().get(0).racks().get(0);
         var shelf = problem.kitchen().stores().get(0).shelves().get(0);
-        boolean single = problem.kitchen().cavities().size() == 1
-                && problem.kitchen().cavities().get(0).racks().size() == 1 && problem.kitchen().stores().size() == 1 && problem.kitchen().stores().get(0).shelves().size() == 1;
+        boolean single = problem.kitchen().cavities().size() == 1 && problem.kitchen().stores().size() == 1
+                && problem.kitchen().cavities().get(0).racks().size() == 1
+                && problem.kitchen().stores().get(0).shelves().size() == 1;
         return single && problem.steps().stream().allMatch(step ->
                 step.oven().stream().flatMap(oven -> oven.pans().stream()).map(pan -> pan.footprint())
                         .allMatch(pan -> 2 * pan.widthMm() > rack.widthMm() && 2 * pan.depthMm() > rack.depthMm())
@@ -199,7 +200,10 @@ final class ChocoKitchen {
                         .allMatch(item -> 2 * item.widthMm() > shelf.widthMm() && 2 * item.depthMm() > shelf.depthMm()));
     }
 
-    /** All bakes have one temperature: the oven is heated once, early enough, while somebody is there, and stays hot. */
+    /**
+     * All bakes have one temperature, and somebody is there from the first to come to the last to go: so the oven has
+     * to be heated before the first bake, and afterwards stays hot or is heated again in a gap longer than that takes.
+     */
     private void heat(Step bake) {
         Cavity oven = problem.kitchen().cavities().get(0);
         int come = problem.kitchen().people().stream().mapToInt(person -> person.shifts().get(0).start()).min().orElseThrow();
@@ -241,7 +245,6 @@ final class ChocoKitchen {
             throw new AssertionError("no proof: " + (best == null ? "no plan found" : "stopped") + " after "
                     + solver.getNodeCount() + " decisions");
         }
-
         return new Cost(best.getIntVal(lateness), (long) best.getIntVal(last) * problem.weights().endMinute());
     }
 }
