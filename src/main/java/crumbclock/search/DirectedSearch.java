@@ -45,6 +45,7 @@ final class DirectedSearch {
     /** A plan that breaks more minutes than this is not worth mending. */
     private static final int MOST_BROKEN = 600;
 
+    private static final long COMPANION_SEED = 1_000_003L;
     private static final int MOST_SAMPLES = 60;
     /** Samples × units: a thousand cakes need their first plan soon. */
     private static final int SAMPLED_UNITS = 6_000;
@@ -129,12 +130,34 @@ final class DirectedSearch {
         return better;
     }
 
-    /** Searches until a limit is reached or the listener wants to stop. */
-    void run() {
-        int whole = Arrays.stream(PHASES).sum();
-        for (int phase = 0; phase < PHASES.length && best.length > 1 && !progress.stopAsked(); phase++) {
-            run(PHASES[phase], whole, phase);
+    /** Number of phases. */
+    static int phases() {
+        return PHASES.length;
+    }
+
+    /** Searches for the phase's share of the limits, or until the listener wants to stop. */
+    void run(int phase) {
+        if (best.length > 1 && !progress.stopAsked()) {
+            run(PHASES[phase], Arrays.stream(PHASES).sum(), phase);
         }
+    }
+
+    /** Another search of the same direction that goes on from this one's best plan with other random choices. */
+    DirectedSearch companion() {
+        SearchLimits other = new SearchLimits(limits.seed() + COMPANION_SEED, limits.mostSteps(), limits.mostMillis(),
+                limits.unimprovedMillis());
+        DirectedSearch companion = new DirectedSearch(desk.compiled(), other, progress);
+        System.arraycopy(hopeless, 0, companion.hopeless, 0, hopeless.length);
+        companion.best = best;
+        companion.bestWays = bestWays;
+        companion.bestBounds = bestBounds;
+        companion.bestCost = bestCost;
+        companion.bestTimetable = bestTimetable;
+        return companion;
+    }
+
+    boolean isBackward() {
+        return desk.compiled().mirrored;
     }
 
     private void run(int share, int whole, int phase) {
@@ -197,8 +220,6 @@ final class DirectedSearch {
     Cost bestCost() {
         return bestCost;
     }
-
-    String note() { return Arrays.toString(bestWays); }
 
     long schedules() {
         return desk.decoder().schedules();

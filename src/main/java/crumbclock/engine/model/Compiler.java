@@ -131,6 +131,11 @@ final class Compiler {
         step.oven().ifPresent(oven -> {
             task.bakes = true;
             task.bakeMinutes = step.leastMinutes() - oven.coolInOvenMinutes();
+            task.temperatureC = oven.temperatureC();
+            task.doorShutMinutes = oven.doorShutMinutes();
+            task.coolsInOven = oven.coolInOvenMinutes() > 0;
+            task.realInMinutes = step.putInMinutes();
+            task.realOutMinutes = step.takeOutMinutes();
         });
         step.place().ifPresent(place -> compile(task, place));
         return task;

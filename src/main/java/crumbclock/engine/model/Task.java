@@ -39,6 +39,12 @@ public final class Task {
     /** Bake: minutes of rest that are baking; the remainder of the least rest is cooling in the oven. */
     public boolean bakes;
     public int bakeMinutes;
+    public int temperatureC;
+    public int doorShutMinutes;
+    public boolean coolsInOven;
+    /** Bake: touches in real time, whatever the direction. */
+    public int realInMinutes;
+    public int realOutMinutes;
 
     /** Candidates to stand on in order of preference: shelf index, or −1 − surface index; empty when it does not count. */
     public int[] spots = {};
