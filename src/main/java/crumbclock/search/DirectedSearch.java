@@ -18,6 +18,7 @@ import crumbclock.engine.decode.Decoder;
 import crumbclock.engine.decode.TimetableBuilder;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.search.model.DecodeDesk;
+import crumbclock.search.model.DecodeDesk.Weight;
 import crumbclock.search.model.OrderWay;
 import crumbclock.search.model.UnitRef;
 import crumbclock.search.model.WorkOrder;
@@ -26,6 +27,7 @@ import crumbclock.search.model.WorkPlanScore;
 import crumbclock.search.move.OrderMoves;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 
 /**
  * Searches one direction: simulated annealing over the order of work in three chained phases, each longer and
@@ -42,6 +44,11 @@ final class DirectedSearch {
 
     /** A plan that breaks more minutes than this is not worth mending. */
     private static final int MOST_BROKEN = 600;
+
+    private static final long COMPANION_SEED = 1_000_003L;
+    private static final int MOST_SAMPLES = 60;
+    /** Samples × units: a thousand cakes need their first plan soon. */
+    private static final int SAMPLED_UNITS = 6_000;
 
     private final DecodeDesk desk;
     private final boolean[] hopeless;
@@ -67,6 +74,28 @@ final class DirectedSearch {
         orders.forEach(this::keepMended);
         for (int order = 0; order < hopeless.length; order++) {
             hopeless[order] = bestWays[order] == Decoder.LEFT_OUT && !desk.isPossibleAlone(orders.get(0), order);
+        }
+        sample();
+    }
+
+    /** Weighs orders of work by chance, as many as cost little, and mends the most promising. */
+    private void sample() {
+        long samples = Math.min(Math.min(limits.mostSteps(), MOST_SAMPLES), SAMPLED_UNITS / best.length);
+        Random random = new Random(limits.seed());
+        int[] ways = hopefulWays();
+        desk.bound(new int[desk.compiled().tasks.length]);
+        Weight lightest = null;
+        int[] promising = best;
+        for (long sample = 0; sample < samples && !progress.stopAsked(); sample++) {
+            int[] order = StartOrders.random(desk.compiled(), random);
+            Weight weight = desk.weigh(order, ways);
+            if (lightest == null || weight.compareTo(lightest) < 0) {
+                lightest = weight;
+                promising = order;
+            }
+        }
+        if (samples > 0) {
+            keepMended(promising);
         }
     }
 
@@ -101,12 +130,34 @@ final class DirectedSearch {
         return better;
     }
 
-    /** Searches until a limit is reached or the listener wants to stop. */
-    void run() {
-        int whole = Arrays.stream(PHASES).sum();
-        for (int phase = 0; phase < PHASES.length && best.length > 1 && !progress.stopAsked(); phase++) {
-            run(PHASES[phase], whole, phase);
+    /** Number of phases. */
+    static int phases() {
+        return PHASES.length;
+    }
+
+    /** Searches for the phase's share of the limits, or until the listener wants to stop. */
+    void run(int phase) {
+        if (best.length > 1 && !progress.stopAsked()) {
+            run(PHASES[phase], Arrays.stream(PHASES).sum(), phase);
         }
+    }
+
+    /** Another search of the same direction that goes on from this one's best plan with other random choices. */
+    DirectedSearch companion() {
+        SearchLimits other = new SearchLimits(limits.seed() + COMPANION_SEED, limits.mostSteps(), limits.mostMillis(),
+                limits.unimprovedMillis());
+        DirectedSearch companion = new DirectedSearch(desk.compiled(), other, progress);
+        System.arraycopy(hopeless, 0, companion.hopeless, 0, hopeless.length);
+        companion.best = best;
+        companion.bestWays = bestWays;
+        companion.bestBounds = bestBounds;
+        companion.bestCost = bestCost;
+        companion.bestTimetable = bestTimetable;
+        return companion;
+    }
+
+    boolean isBackward() {
+        return desk.compiled().mirrored;
     }
 
     private void run(int share, int whole, int phase) {
@@ -169,8 +220,6 @@ final class DirectedSearch {
     Cost bestCost() {
         return bestCost;
     }
-
-    String note() { return Arrays.toString(bestWays); }
 
     long schedules() {
         return desk.decoder().schedules();

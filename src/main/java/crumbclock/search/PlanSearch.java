@@ -8,9 +8,10 @@ import java.util.concurrent.CompletionException;
 /**
  * The way into the search: a problem in, the best timetable found out.
  *
- * <p>Two searches run side by side: forward from the problem's start, which is good when time is short, and backward
- * from the hand-overs, which keeps cakes fresh when there is time enough. Neither always wins; the better result is kept, the forward one when
- * they are equal, so that the answer does not depend on which thread was faster.
+ * <p>Two searches run side by side, phase by phase: forward from the problem's start, which is good when time is
+ * short, and backward from the hand-overs, which keeps cakes fresh when there is time enough. Neither always wins. Where one is
+ * behind in lateness at the end of a phase, it gives way to a second search in the direction of the other. Searches meet
+ * between phases only and ties go to the first, so that the answer does not depend on which thread was faster.
  */
 public final class PlanSearch {
 
@@ -23,23 +24,42 @@ public final class PlanSearch {
      */
     public static SearchResult search(Problem problem, SearchLimits limits, SearchListener listener) {
         Progress progress = new Progress(listener);
-        DirectedSearch forward = new DirectedSearch(CompiledProblem.of(problem, false), limits, progress);
-        DirectedSearch backward = new DirectedSearch(CompiledProblem.of(problem, true), limits, progress);
-        forward.begin();
-        backward.begin();
-        CompletableFuture<Void> beside = CompletableFuture.runAsync(backward::run, task -> {
-            Thread thread = new Thread(task, "backward search");
+        DirectedSearch first = new DirectedSearch(CompiledProblem.of(problem, false), limits, progress);
+        DirectedSearch second = new DirectedSearch(CompiledProblem.of(problem, true), limits, progress);
+        first.begin();
+        second.begin();
+        long schedules = 0;
+        for (int phase = 0; phase < DirectedSearch.phases(); phase++) {
+            runBoth(first, second, phase);
+            if (isBehind(second, first)) {
+                schedules += second.schedules();
+                second = first.companion();
+            } else if (isBehind(first, second)) {
+                schedules += first.schedules();
+                first = second.companion();
+            }
+        }
+        boolean secondWins = second.bestCost().compareTo(first.bestCost()) < 0;
+        return (secondWins ? second : first).result(schedules + first.schedules() + second.schedules());
+    }
+
+    /** Behind in lateness, or, in one direction, at all: then it goes on from the other's plan. */
+    private static boolean isBehind(DirectedSearch search, DirectedSearch other) {
+        return search.bestCost().medium() > other.bestCost().medium()
+                || search.isBackward() == other.isBackward() && search.bestCost().compareTo(other.bestCost()) > 0;
+    }
+
+    private static void runBoth(DirectedSearch first, DirectedSearch second, int phase) {
+        CompletableFuture<Void> beside = CompletableFuture.runAsync(() -> second.run(phase), task -> {
+            Thread thread = new Thread(task, "second search");
             thread.setDaemon(true);
             thread.start();
         });
-        forward.run();
+        first.run(phase);
         try {
             beside.join();
         } catch (CompletionException failed) {
             throw failed.getCause() instanceof RuntimeException cause ? cause : failed;
         }
-        long schedules = forward.schedules() + backward.schedules();
-        boolean backwardWins = backward.bestCost().compareTo(forward.bestCost()) < 0;
-        return (backwardWins ? backward : forward).result(schedules);
     }
 }

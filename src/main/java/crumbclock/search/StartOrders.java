@@ -1,11 +1,14 @@
 package crumbclock.search;
 
 import crumbclock.engine.model.CompiledProblem;
+import crumbclock.engine.model.Link;
 import crumbclock.engine.model.Task;
 import crumbclock.engine.model.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Random;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
 /** First orders of work, before any search: by what is due (or, backward, must be handed over last) first. */
@@ -15,11 +18,26 @@ final class StartOrders {
     }
 
     static List<int[]> of(CompiledProblem compiled) {
+        int[] latest = latestStarts(compiled);
         List<int[]> orders = new ArrayList<>();
-        orders.add(sorted(compiled, Comparator.comparingInt(unit -> due(compiled, unit))));
-        orders.add(sorted(compiled, Comparator.comparingInt(unit -> earliest(unit))));
-        orders.add(sorted(compiled, Comparator.comparingInt((Unit unit) -> due(compiled, unit) - work(compiled, unit))));
+        orders.add(sorted(compiled, Comparator.comparingInt(unit -> least(unit, task -> latest[task.index]))));
+        orders.add(sorted(compiled, Comparator.comparingInt(unit -> least(unit, task -> task.earliestStart))));
+        orders.add(sorted(compiled, Comparator.comparingInt(unit -> least(unit, task -> due(compiled, task)))));
         return orders;
+    }
+
+    /**
+     * A start order by chance: by latest starts, each unit put off or brought forward by up to an hour or two. What is
+     * equally urgent then comes in ever new orders.
+     */
+    static int[] random(CompiledProblem compiled, Random random) {
+        int[] latest = latestStarts(compiled);
+        int range = 30 + random.nextInt(150);
+        int[] key = new int[compiled.units.fine.length];
+        for (Unit unit : compiled.units.fine) {
+            key[unit.index()] = least(unit, task -> latest[task.index]) + random.nextInt(range);
+        }
+        return sorted(compiled, Comparator.comparingInt(unit -> key[unit.index()]));
     }
 
     private static int[] sorted(CompiledProblem compiled, Comparator<Unit> by) {
@@ -29,37 +47,44 @@ final class StartOrders {
                 .mapToInt(Integer::intValue).toArray();
     }
 
-    /** Abstract minute at which the unit's most urgent order is due, or, backward, begins. */
-    private static int due(CompiledProblem compiled, Unit unit) {
-        int due = Integer.MAX_VALUE;
+    private static int least(Unit unit, ToIntFunction<Task> minute) {
+        int least = Integer.MAX_VALUE;
         for (Task task : unit.members()) {
-            int[] orders = task.order >= 0 ? new int[] {task.order} : compiled.ordersOfOwner[task.owner];
-            for (int order : orders) {
-                int until = compiled.orders[order].until();
-                due = Math.min(due, compiled.mirrored ? compiled.horizon - until : until);
-            }
+            least = Math.min(least, minute.applyAsInt(task));
+        }
+        return least;
+    }
+
+    /** Abstract minute at which the most urgent order of a task is due, or, backward, begins. */
+    private static int due(CompiledProblem compiled, Task task) {
+        int due = compiled.horizon;
+        int[] orders = task.order >= 0 ? new int[] {task.order} : compiled.ordersOfOwner[task.owner];
+        for (int order : orders) {
+            int until = compiled.orders[order].until();
+            due = Math.min(due, compiled.mirrored ? compiled.horizon - until : until);
         }
         return due;
     }
 
-    private static int earliest(Unit unit) {
-        int earliest = Integer.MAX_VALUE;
-        for (Task task : unit.members()) {
-            earliest = Math.min(earliest, task.earliestStart);
+    /**
+     * By task: when it must begin at the latest, by waits alone, for its orders to be in time; backward, for all to be
+     * begun after the problem's start. What has a long way to go behind it comes early.
+     */
+    private static int[] latestStarts(CompiledProblem compiled) {
+        int[] latest = new int[compiled.tasks.length];
+        Task[] inOrder = compiled.units.inOrder(List.of(compiled.tasks));
+        for (int index = inOrder.length - 1; index >= 0; index--) {
+            Task task = inOrder[index];
+            int end = compiled.mirrored ? compiled.horizon : due(compiled, task);
+            for (Link link : task.after) {
+                end = Math.min(end, latest[link.to().index] - link.least());
+            }
+            latest[task.index] = end - length(task);
         }
-        return earliest;
+        return latest;
     }
 
-    /** Least minutes of all steps of the unit's orders: long chains first among those due at the same time. */
-    private static int work(CompiledProblem compiled, Unit unit) {
-        int work = 0;
-        for (Task task : compiled.tasks) {
-            for (int order : unit.orders()) {
-                if (task.order == order) {
-                    work += task.handsOn ? (task.workerMinutes.length == 0 ? 0 : task.workerMinutes[0]) : task.leastLength();
-                }
-            }
-        }
-        return work;
+    private static int length(Task task) {
+        return !task.handsOn ? task.leastLength() : task.workerMinutes.length == 0 ? 0 : task.workerMinutes[0];
     }
 }

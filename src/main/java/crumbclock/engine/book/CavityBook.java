@@ -3,7 +3,6 @@ package crumbclock.engine.book;
 import crumbclock.domain.kitchen.Cavity;
 import crumbclock.domain.plan.OvenRun;
 import crumbclock.domain.plan.PanPlace;
-import crumbclock.domain.work.OvenUse;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.engine.model.Journal;
 import crumbclock.engine.model.Task;
@@ -30,18 +29,17 @@ public final class CavityBook implements Journal.Undoable {
     record Bake(Task task, int start, int end, int heatedEnd, int shutFrom, int shutUntil, int temperature) {
 
         static Bake of(Task task, int start, int end) {
-            OvenUse oven = task.step.oven().orElseThrow();
-            int inside = start + task.step.putInMinutes();
-            int heatedEnd = oven.coolInOvenMinutes() == 0 ? end : inside + task.bakeMinutes;
-            return new Bake(task, start, end, heatedEnd, inside, inside + oven.doorShutMinutes(), oven.temperatureC());
+            int inside = start + task.realInMinutes;
+            int heatedEnd = task.coolsInOven ? inside + task.bakeMinutes : end;
+            return new Bake(task, start, end, heatedEnd, inside, inside + task.doorShutMinutes, task.temperatureC);
         }
 
         int putInEnd() {
-            return start + task.step.putInMinutes();
+            return start + task.realInMinutes;
         }
 
         int takeOutStart() {
-            return end - task.step.takeOutMinutes();
+            return end - task.realOutMinutes;
         }
     }
 
@@ -55,6 +53,7 @@ public final class CavityBook implements Journal.Undoable {
 
     public void reset() {
         bakes.clear();
+        candidate = null;
         heat.reset();
         racks.reset();
         longest = 0;
@@ -65,8 +64,7 @@ public final class CavityBook implements Journal.Undoable {
      * start worth asking for.
      */
     public int blockedUntil(Task task, int from, int until) {
-        OvenUse oven = task.step.oven().orElseThrow();
-        if (oven.temperatureC() < cavity.leastC() || oven.temperatureC() > cavity.mostC()) {
+        if (task.temperatureC < cavity.leastC() || task.temperatureC > cavity.mostC()) {
             return compiled.horizon + 1;
         }
         Bake bake = Bake.of(task, compiled.realStart(from, until), compiled.realEnd(from, until));
@@ -85,8 +83,14 @@ public final class CavityBook implements Journal.Undoable {
         if (shift == 0 && !racks.find(bake, bakes, firstNear(bake.start))) {
             shift = shiftForRoom(bake);
         }
-        candidate = bake;
+        candidate = shift == 0 ? bake : null;
         return shift == 0 ? -1 : from + shift;
+    }
+
+    /** Whether the last {@link #blockedUntil} found room for exactly this. */
+    public boolean hasRoomFor(Task task, int from, int until) {
+        return candidate != null && candidate.task == task && candidate.start == compiled.realStart(from, until)
+                && candidate.end == compiled.realEnd(from, until);
     }
 
     /** How far to move in abstract time, at least, until what is ours no longer overlaps what is theirs. */
@@ -189,6 +193,7 @@ public final class CavityBook implements Journal.Undoable {
         insert(candidate);
         racks.take(candidate.task);
         heat.take();
+        candidate = null;
     }
 
     /** Books a recorded bake (rule R15). */
@@ -213,6 +218,7 @@ public final class CavityBook implements Journal.Undoable {
     public void undo(int code, int at, int b, int c) {
         racks.giveBack(bakes.remove(at).task);
         heat.undo();
+        candidate = null;
     }
 
     public String id() {

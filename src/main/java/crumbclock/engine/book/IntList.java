@@ -35,6 +35,10 @@ public final class IntList {
         size = 0;
     }
 
+    public int[] toArray() {
+        return Arrays.copyOf(values, size);
+    }
+
     public void copyFrom(IntList other) {
         if (values.length < other.size) {
             values = new int[other.values.length];

@@ -8,17 +8,50 @@ import crumbclock.engine.book.CavityBook.Bake;
 import crumbclock.engine.model.Task;
 import crumbclock.engine.shelf.SpotFinder;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Where the pans stand in one cavity (rule R07). */
+/**
+ * Where the pans stand in one cavity (rule R07). The same few loads come up again and again while a search runs, so
+ * what was found for a load beside certain pans is remembered; geometry is asked once.
+ */
 final class OvenRacks {
+
+    private static final int MOST_REMEMBERED = 50_000;
+
+    /** Pans that stand already, as numbers, and then the shapes that are to join them. */
+    private record Load(int[] numbers) {
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Load load && Arrays.equals(numbers, load.numbers);
+        }
+
+        @Override
+        public int hashCode() {
+            return Arrays.hashCode(numbers);
+        }
+    }
+
+    /** Pans of one task in the cavity. */
+    private record Standing(Task task, int[] spots) {
+    }
+
+    /** Numbers for one pan: shape, rack, x, y, turned. */
+    private static final int FIELDS = 5;
 
     private final Cavity cavity;
     private final SpotFinder finder = new SpotFinder(16);
-    private final Map<Task, List<PanPlace>> places = new HashMap<>();
-    private final List<PanPlace> found = new ArrayList<>();
+    private final Map<Task, Standing> places = new HashMap<>();
+    private final Map<Pan, Integer> shapes = new HashMap<>();
+    private final List<Pan> shapeList = new ArrayList<>();
+    private final Map<Task, int[]> shapesOf = new HashMap<>();
+    private final Map<Load, int[]> remembered = new HashMap<>();
+    private static final int[] NO_ROOM = {};
+    private final IntList key = new IntList();
+    private int[] found = NO_ROOM;
 
     OvenRacks(Cavity cavity) {
         this.cavity = cavity;
@@ -30,58 +63,105 @@ final class OvenRacks {
 
     /** Whether all pans have room beside those of the bakes that are in at an overlapping time. */
     boolean find(Bake bake, List<Bake> bakes, int first) {
-        found.clear();
-        List<Pan> pans = bake.task().step.oven().orElseThrow().pans();
-        for (int pan = 0; pan < pans.size(); pan++) {
-            if (!find(bake, pan, pans.get(pan), bakes, first)) {
-                return false;
+        key.clear();
+        for (int at = first; at < bakes.size() && bakes.get(at).start() < bake.end(); at++) {
+            Bake other = bakes.get(at);
+            if (bake.start() < other.end()) {
+                for (int number : places.get(other.task()).spots) {
+                    key.add(number);
+                }
             }
         }
-        return true;
+        int standing = key.size() / FIELDS;
+        int[] own = shapesOf.computeIfAbsent(bake.task(), this::shapes);
+        for (int shape : own) {
+            key.add(shape);
+        }
+        key.add(own.length);
+        Load load = new Load(key.toArray());
+        found = remembered.get(load);
+        if (found == null) {
+            found = search(load.numbers, standing, own);
+            if (remembered.size() >= MOST_REMEMBERED) {
+                remembered.clear();
+            }
+            remembered.put(load, found);
+        }
+        return found != NO_ROOM;
     }
 
-    private boolean find(Bake bake, int pan, Pan shape, List<Bake> bakes, int first) {
+    private int[] shapes(Task task) {
+        return task.step.oven().orElseThrow().pans().stream().mapToInt(pan -> shapes.computeIfAbsent(pan, key -> {
+            shapeList.add(pan);
+            return shapeList.size() - 1;
+        })).toArray();
+    }
+
+    private int[] search(int[] numbers, int standing, int[] own) {
+        IntList spots = new IntList();
+        for (int shape : own) {
+            if (!search(numbers, standing, spots, shape)) {
+                return NO_ROOM;
+            }
+        }
+        // a bake without pans stands nowhere, and has room
+        return own.length == 0 ? new int[0] : spots.toArray();
+    }
+
+    private boolean search(int[] numbers, int standing, IntList spots, int shape) {
+        Pan pan = shapeList.get(shape);
         for (int rack = 0; rack < cavity.racks().size(); rack++) {
             Rack level = cavity.racks().get(rack);
-            if (shape.heightMm() > level.clearHeightMm()) {
+            if (pan.heightMm() > level.clearHeightMm()) {
                 continue;
             }
             finder.clear();
-            for (int at = first; at < bakes.size() && bakes.get(at).start() < bake.end(); at++) {
-                Bake other = bakes.get(at);
-                if (bake.start() < other.end()) {
-                    addNeighbours(other.task(), places.get(other.task()), rack);
-                }
+            for (int at = 0; at < standing; at++) {
+                addNeighbour(numbers, at * FIELDS, rack);
             }
-            addNeighbours(bake.task(), found, rack);
+            int[] already = spots.toArray();
+            for (int at = 0; at < already.length; at += FIELDS) {
+                addNeighbour(already, at, rack);
+            }
             if (finder.find(level.widthMm(), level.depthMm(), cavity.panGapMm(), cavity.wallGapMm(),
-                    shape.footprint().round(), shape.footprint().widthMm(), shape.footprint().depthMm(), true)) {
-                found.add(new PanPlace(bake.task().step.id(), pan, cavity.id(), rack, finder.xMm(), finder.yMm(),
-                        finder.turned()));
+                    pan.footprint().round(), pan.footprint().widthMm(), pan.footprint().depthMm(), true)) {
+                spots.add(shape);
+                spots.add(rack);
+                spots.add(finder.xMm());
+                spots.add(finder.yMm());
+                spots.add(finder.turned() ? 1 : 0);
                 return true;
             }
         }
         return false;
     }
 
-    private void addNeighbours(Task task, List<PanPlace> standing, int rack) {
-        List<Pan> pans = task.step.oven().orElseThrow().pans();
-        for (PanPlace place : standing) {
-            if (place.rack() == rack) {
-                Pan pan = pans.get(place.pan());
-                int width = place.turned() ? pan.footprint().depthMm() : pan.footprint().widthMm();
-                int depth = place.turned() ? pan.footprint().widthMm() : pan.footprint().depthMm();
-                finder.addNeighbour(pan.footprint().round(), place.xMm(), place.yMm(), width, depth);
-            }
+    private void addNeighbour(int[] numbers, int at, int rack) {
+        if (numbers[at + 1] == rack) {
+            Pan pan = shapeList.get(numbers[at]);
+            boolean turned = numbers[at + 4] == 1;
+            finder.addNeighbour(pan.footprint().round(), numbers[at + 2], numbers[at + 3],
+                    turned ? pan.footprint().depthMm() : pan.footprint().widthMm(),
+                    turned ? pan.footprint().widthMm() : pan.footprint().depthMm());
         }
     }
 
     void take(Task task) {
-        places.put(task, List.copyOf(found));
+        places.put(task, new Standing(task, found));
     }
 
+    /** Pans that are recorded as standing (rule R15). */
     void force(Task task, List<PanPlace> pans) {
-        places.put(task, List.copyOf(pans));
+        int[] own = shapesOf.computeIfAbsent(task, this::shapes);
+        IntList spots = new IntList();
+        for (PanPlace place : pans) {
+            spots.add(own[place.pan()]);
+            spots.add(place.rack());
+            spots.add(place.xMm());
+            spots.add(place.yMm());
+            spots.add(place.turned() ? 1 : 0);
+        }
+        places.put(task, new Standing(task, spots.toArray()));
     }
 
     void giveBack(Task task) {
@@ -89,6 +169,12 @@ final class OvenRacks {
     }
 
     List<PanPlace> places(Task task) {
-        return places.getOrDefault(task, List.of());
+        List<PanPlace> list = new ArrayList<>();
+        int[] spots = places.containsKey(task) ? places.get(task).spots : NO_ROOM;
+        for (int at = 0; at < spots.length; at += FIELDS) {
+            list.add(new PanPlace(task.step.id(), at / FIELDS, cavity.id(), spots[at + 1], spots[at + 2], spots[at + 3],
+                    spots[at + 4] == 1));
+        }
+        return list;
     }
 }

@@ -180,6 +180,11 @@ public final class PeopleBook implements Journal.Undoable {
         return left == 0;
     }
 
+    /** Whether the person has nothing to do in the minute before {@code start}, though at work. */
+    public boolean isFreeBefore(int person, int start) {
+        return start > 0 && Bits.get(solidFree[person], start - 1);
+    }
+
     public boolean canTouch(int person, int start, int minutes) {
         return Bits.nextClear(touchFree[person], start, start + minutes) >= start + minutes
                 && (!limited[person] || overfullDayEnd(person, start, start + minutes) < 0);

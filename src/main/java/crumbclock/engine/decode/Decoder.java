@@ -80,6 +80,11 @@ public final class Decoder {
         return schedules;
     }
 
+    /** Whether the order found no place in the last {@link #decodeOnce}, though it was to be placed. */
+    public boolean isStuck(int order) {
+        return stuck[order];
+    }
+
     /** Whether the order is wholly part of the last decode's timetable. */
     public boolean isPossible(int order) {
         return way[order] != LEFT_OUT && !stuck[order];

@@ -3,11 +3,15 @@ package crumbclock.engine.decode;
 import crumbclock.engine.book.IntList;
 import crumbclock.engine.model.Task;
 
-/** Whose hands do a task, and when: the people who are through with it first; ties go to the earlier in the kitchen. */
+/** Whose hands do a task, and when: mostly the people who are through with it first; ties go to the earlier
+ * in the kitchen. */
 final class HandsPlacer {
 
     /** Answer of {@link #toucher} when a touch of no minutes needs nobody. */
     static final int NOBODY = -3;
+
+    private static final int SPARE_SKILL = 2;
+    private static final int CUT = 4;
 
     private final Board board;
     private final IntList spans = new IntList();
@@ -43,33 +47,44 @@ final class HandsPlacer {
         return chosenCount > 0;
     }
 
+    /**
+     * Who is through first, with two handicaps in minutes: for skills that the work does not ask for, which others may
+     * need, and for work that cuts into the middle of a free stretch instead of following on what the person does before.
+     */
     private void findOne(Task task, int from, int limit) {
         int best = Integer.MAX_VALUE;
         for (int index = 0; index < task.workers.length; index++) {
             int person = task.workers[index];
             int minutes = task.workerMinutes[index];
             int earliest = Math.max(from, task.earliestEnd - minutes);
+            int handicap = SPARE_SKILL * task.spareSkills[index];
+            int latest = (int) Math.min(limit, (long) best - 1 - handicap);
             if (task.mayPutDown) {
-                if (board.people.findLoose(person, earliest, minutes, Math.min(limit, best - 1), trial)) {
+                if (board.people.findLoose(person, earliest, minutes, latest, trial)) {
                     // put down early and picked up late may still end before the least end: then start later
                     int end = trial.get(trial.size() - 1);
-                    if (end >= task.earliestEnd && end < best) {
-                        best = end;
+                    int weight = end + handicap + cut(person, trial.get(0));
+                    if (end >= task.earliestEnd && weight < best) {
+                        best = weight;
                         spans.copyFrom(trial);
                         choose(person);
                     }
                 }
             } else {
-                int start = board.people.findSolid(person, earliest, minutes, Math.min(limit, best - 1));
-                if (start >= 0) {
-                    best = start + minutes;
+                int start = board.people.findSolid(person, earliest, minutes, latest);
+                if (start >= 0 && start + minutes + handicap + cut(person, start) < best) {
+                    best = start + minutes + handicap + cut(person, start);
                     spans.clear();
                     spans.add(start);
-                    spans.add(best);
+                    spans.add(start + minutes);
                     choose(person);
                 }
             }
         }
+    }
+
+    private int cut(int person, int start) {
+        return board.people.isFreeBefore(person, start) ? CUT : 0;
     }
 
     private void choose(int person) {

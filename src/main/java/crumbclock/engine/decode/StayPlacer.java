@@ -173,8 +173,7 @@ final class StayPlacer {
         CavityBook book = board.cavities[cavity];
         Task in = shared(task, book, start, start + task.inMinutes, true);
         Task out = shared(task, book, end - task.outMinutes, end, false);
-        // asked again, because other cavities may have been asked since
-        if (book.blockedUntil(task, start, end) >= 0) {
+        if (!book.hasRoomFor(task, start, end) && book.blockedUntil(task, start, end) >= 0) {
             throw new IllegalStateException("the oven changed its mind about " + task);
         }
         book.book();

@@ -251,11 +251,11 @@ final class TaskPlacer {
 
     private boolean mayWaitFor(Task earlier, Task task, int at) {
         if (earlier == task || !earlier.bakes || !board.placed[earlier.index] || earlier.fixed
-                || earlier.step.oven().orElseThrow().temperatureC() != task.step.oven().orElseThrow().temperatureC()) {
+                || earlier.temperatureC != task.temperatureC) {
             return false;
         }
         int start = board.start[earlier.index];
-        if (start >= at || at >= start + earlier.inMinutes + earlier.step.oven().orElseThrow().doorShutMinutes()) {
+        if (start >= at || at >= start + earlier.inMinutes + earlier.doorShutMinutes) {
             return false;
         }
         for (Link link : earlier.before) {

@@ -44,7 +44,7 @@ public final class CompiledProblem {
         limitsOf = compiler.limitsOf;
         fullCleans = kitchen().pools().stream().map(pool -> new FullCleans(pool, compiler.allergens()))
                 .toArray(FullCleans[]::new);
-        units = new Units(tasks, orders.length);
+        units = new Units(tasks, orders.length, ordersOfOwner);
     }
 
     /** Compiles {@code problem}; the backward direction mirrors time at the horizon. */

@@ -131,6 +131,11 @@ final class Compiler {
         step.oven().ifPresent(oven -> {
             task.bakes = true;
             task.bakeMinutes = step.leastMinutes() - oven.coolInOvenMinutes();
+            task.temperatureC = oven.temperatureC();
+            task.doorShutMinutes = oven.doorShutMinutes();
+            task.coolsInOven = oven.coolInOvenMinutes() > 0;
+            task.realInMinutes = step.putInMinutes();
+            task.realOutMinutes = step.takeOutMinutes();
         });
         step.place().ifPresent(place -> compile(task, place));
         return task;
@@ -145,6 +150,9 @@ final class Compiler {
             task.workers = skilled(work.skill());
             task.workerMinutes = IntStream.of(task.workers)
                     .map(person -> kitchen.people().get(person).minutesAtOwnPace(work.workKind(), work.minutes()))
+                    .toArray();
+            task.spareSkills = IntStream.of(task.workers)
+                    .map(person -> kitchen.people().get(person).skills().size() - (work.skill().isEmpty() ? 0 : 1))
                     .toArray();
         }
     }
@@ -167,12 +175,13 @@ final class Compiler {
                         .sorted(Comparator.comparingInt((Spot spot) -> spot.shelf().clearHeightMm()))
                         .forEach(spot -> candidates.add(spot.index()));
             } else {
-                for (int surface = 0; surface < kitchen.surfaces().size(); surface++) {
-                    if (kitchen.surfaces().get(surface).kind() == kind
-                            && kitchen.surfaces().get(surface).areaMm2() >= task.areaMm2) {
-                        candidates.add(-1 - surface);
-                    }
-                }
+                // what must be free from something takes the small surface, and leaves the large one to the others
+                Comparator<Integer> bySize = Comparator.comparingInt(surface -> kitchen.surfaces().get(surface).areaMm2());
+                IntStream.range(0, kitchen.surfaces().size()).boxed()
+                        .filter(surface -> kitchen.surfaces().get(surface).kind() == kind
+                                && kitchen.surfaces().get(surface).areaMm2() >= task.areaMm2)
+                        .sorted(task.freeFrom != 0 ? bySize : bySize.reversed())
+                        .forEach(surface -> candidates.add(-1 - surface));
             }
         }
         task.spots = candidates.stream().mapToInt(Integer::intValue).toArray();

@@ -19,6 +19,8 @@ public final class Task {
     /** People who may do the work, in the kitchen's order, and their minutes at their own pace. */
     public int[] workers = {};
     public int[] workerMinutes = {};
+    /** Skills that each of them has and this task does not ask for. */
+    public int[] spareSkills = {};
     public boolean mayPutDown;
     public boolean away;
 
@@ -37,6 +39,12 @@ public final class Task {
     /** Bake: minutes of rest that are baking; the remainder of the least rest is cooling in the oven. */
     public boolean bakes;
     public int bakeMinutes;
+    public int temperatureC;
+    public int doorShutMinutes;
+    public boolean coolsInOven;
+    /** Bake: touches in real time, whatever the direction. */
+    public int realInMinutes;
+    public int realOutMinutes;
 
     /** Candidates to stand on in order of preference: shelf index, or −1 − surface index; empty when it does not count. */
     public int[] spots = {};

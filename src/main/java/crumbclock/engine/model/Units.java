@@ -24,7 +24,8 @@ public final class Units {
     private final Task[] tasks;
     private final int[] parent;
 
-    Units(Task[] tasks, int orderCount) {
+    /** @param ordersOfOwner orders that use a batch, by its owner number */
+    Units(Task[] tasks, int orderCount, int[][] ordersOfOwner) {
         this.tasks = tasks;
         parent = new int[tasks.length];
         Arrays.setAll(parent, index -> index);
@@ -37,7 +38,7 @@ public final class Units {
         }
         joinCycles();
         unitOf = new int[tasks.length];
-        fine = units();
+        fine = units(ordersOfOwner);
         unitsOfOrder = new int[orderCount][];
         for (int order = 0; order < orderCount; order++) {
             TreeSet<Integer> found = new TreeSet<>();
@@ -46,8 +47,12 @@ public final class Units {
                     found.add(unitOf[task.index]);
                 }
             }
-            unitsOfOrder[order] = found.stream().mapToInt(Integer::intValue).toArray();
+            unitsOfOrder[order] = ascending(found);
         }
+    }
+
+    private static int[] ascending(TreeSet<Integer> numbers) {
+        return numbers.stream().mapToInt(Integer::intValue).toArray();
     }
 
     private static boolean ties(Link link) {
@@ -185,7 +190,7 @@ public final class Units {
         return false;
     }
 
-    private Unit[] units() {
+    private Unit[] units(int[][] ordersOfOwner) {
         int[] depth = depths();
         int[] unitOfRoot = new int[tasks.length];
         Arrays.fill(unitOfRoot, -1);
@@ -203,9 +208,13 @@ public final class Units {
         for (int unit = 0; unit < units.length; unit++) {
             TreeSet<Integer> before = new TreeSet<>();
             TreeSet<Integer> orders = new TreeSet<>();
+            TreeSet<Integer> serves = new TreeSet<>();
             for (Task task : members.get(unit)) {
                 if (task.order >= 0) {
                     orders.add(task.order);
+                }
+                for (int order : ordersOfOwner[task.owner]) {
+                    serves.add(order);
                 }
                 for (Link link : task.before) {
                     before.add(unitOf[link.from().index]);
@@ -213,8 +222,7 @@ public final class Units {
             }
             before.remove(unit);
             units[unit] = new Unit(unit, inOrder(members.get(unit), depth),
-                    before.stream().mapToInt(Integer::intValue).toArray(),
-                    orders.stream().mapToInt(Integer::intValue).toArray());
+                    ascending(before), ascending(orders), ascending(serves));
         }
         return units;
     }

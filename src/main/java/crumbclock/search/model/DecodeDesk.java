@@ -1,8 +1,10 @@
 package crumbclock.search.model;
 
+import crumbclock.domain.problem.Weights;
 import crumbclock.engine.cost.Cost;
 import crumbclock.engine.decode.CostMeter;
 import crumbclock.engine.decode.Decoder;
+import crumbclock.engine.model.CompiledOrder;
 import crumbclock.engine.model.CompiledProblem;
 import java.util.List;
 
@@ -27,9 +29,14 @@ public final class DecodeDesk {
      * A quick decode's answer.
      *
      * @param breaks 0 for a timetable that breaks no bound; else by how many minutes it does
-     * @param cost   with orders that found no place counted as not possible
+     * @param cost   with orders that found no place counted as very late
      */
-    public record Weight(long breaks, Cost cost) {
+    public record Weight(long breaks, Cost cost) implements Comparable<Weight> {
+
+        @Override
+        public int compareTo(Weight other) {
+            return breaks != other.breaks ? Long.compare(breaks, other.breaks) : cost.compareTo(other.cost);
+        }
     }
 
     public DecodeDesk(CompiledProblem compiled) {
@@ -79,6 +86,22 @@ public final class DecodeDesk {
         return decoder.isPossible(only);
     }
 
+    /**
+     * An order that found no place weighs as if it were very late, not as if it were not possible: else the search would never
+     * put off one order to make room for another.
+     */
+    private long stuckRelief() {
+        Weights weights = compiled().problem.weights();
+        long late = (long) weights.lateMinute() * Math.max(120, compiled().horizon / 6);
+        long relief = 0;
+        for (CompiledOrder order : compiled().orders) {
+            if (decoder.isStuck(order.index())) {
+                relief += Math.max(0, weights.notPossible() - late) * order.importance();
+            }
+        }
+        return relief;
+    }
+
     /** From now on quick decodes keep these bounds. */
     public void bound(int[] newBounds) {
         bounds = newBounds.clone();
@@ -93,8 +116,14 @@ public final class DecodeDesk {
         for (OrderWay choice : plan.getWays()) {
             ways[choice.getOrder()] = choice.getWay();
         }
-        decoder.decodeOnce(sequence, ways, bounds);
+        return weigh(sequence, ways);
+    }
+
+    /** A quick decode of an order of work, with orders placed in the given ways. */
+    public Weight weigh(int[] order, int[] orderWays) {
+        decoder.decodeOnce(order, orderWays, bounds);
         Cost cost = meter.measure();
-        return new Weight(decoder.brokenMinutes(), new Cost(cost.medium(), cost.soft() + (long) STUCK_UNIT * decoder.stuckUnits()));
+        return new Weight(decoder.brokenMinutes(), new Cost(cost.medium() - stuckRelief(),
+                cost.soft() + (long) STUCK_UNIT * decoder.stuckUnits()));
     }
 }

@@ -8,6 +8,7 @@ import crumbclock.engine.model.Unit;
 import crumbclock.search.model.UnitRef;
 import crumbclock.search.model.WorkPlan;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.Iterator;
@@ -138,42 +139,78 @@ public class OrderMoves implements MoveIteratorFactory<WorkPlan, AbstractMove<Wo
             return new ReorderMove(from, stretch);
         }
 
-        /** Takes all units of one order out and puts them in again together, in the same order among themselves. */
+        /**
+         * Moves the units of one order, half of the time with its shared batches and the orders that share them;
+         * mostly an order that found no place, when there is one.
+         */
         private ReorderMove wholeOrder(List<UnitRef> sequence) {
+            int order = pickOrder();
+            boolean[] chosen = new boolean[units.length];
+            boolean withBatches = random.nextBoolean();
+            for (Unit unit : units) {
+                chosen[unit.index()] = withBatches ? unit.isFor(order) : belongs(unit, order);
+            }
+            if (withBatches) {
+                addSharers(order, chosen);
+            }
+            return random.nextBoolean() ? together(sequence, chosen) : spread(sequence, chosen);
+        }
+
+        private int pickOrder() {
+            Decoder decoder = plan.getDesk().decoder();
             int orders = plan.getDesk().compiled().orders.length;
             int order = random.nextInt(orders);
+            if (random.nextInt(4) > 0) {
+                for (int step = 0; step < orders; step++) {
+                    int candidate = (order + step) % orders;
+                    if (!decoder.isPossible(candidate) && plan.getWays().get(candidate).getWay() != Decoder.LEFT_OUT) {
+                        return candidate;
+                    }
+                }
+            }
+            return order;
+        }
+
+        /** Adds the units of all orders that use a batch with {@code order}. */
+        private void addSharers(int order, boolean[] chosen) {
+            for (Unit batch : units) {
+                if (batch.isFor(order) && !belongs(batch, order)) {
+                    for (int sharer : batch.serves()) {
+                        for (int index : plan.getDesk().compiled().units.unitsOfOrder[sharer]) {
+                            chosen[index] = true;
+                        }
+                    }
+                }
+            }
+        }
+
+        /** Puts the chosen units in again at one place, in the same order among themselves; often right in front. */
+        private ReorderMove together(List<UnitRef> sequence, boolean[] chosen) {
             List<UnitRef> taken = new ArrayList<>();
             List<UnitRef> rest = new ArrayList<>();
             for (UnitRef ref : sequence) {
-                (belongs(units[ref.index()], order) ? taken : rest).add(ref);
+                (chosen[ref.index()] ? taken : rest).add(ref);
             }
-            if (taken.isEmpty()) {
-                return shift(sequence);
-            }
-            if (random.nextBoolean()) {
-                rest.addAll(random.nextInt(rest.size() + 1), taken);
-                return new ReorderMove(0, rest);
-            }
-            // spread as before, all earlier or all later
-            int by = 1 + random.nextInt(Math.max(1, units.length / 4));
+            rest.addAll(random.nextInt(3) == 0 ? 0 : random.nextInt(rest.size() + 1), taken);
+            return new ReorderMove(0, rest);
+        }
+
+        /** Moves the chosen units all earlier or all later, spread as before. */
+        private ReorderMove spread(List<UnitRef> sequence, boolean[] chosen) {
+            int by = 1 + random.nextInt(Math.max(1, units.length / 2));
             int direction = random.nextBoolean() ? by : -by;
             List<UnitRef> moved = new ArrayList<>(sequence);
             int[] key = new int[units.length];
             for (int index = 0; index < units.length; index++) {
                 UnitRef ref = sequence.get(index);
-                key[ref.index()] = 2 * index + (belongs(units[ref.index()], order) ? 2 * direction + (direction > 0 ? 1 : -1) : 0);
+                key[ref.index()] = 2 * index + (chosen[ref.index()] ? 2 * direction + (direction > 0 ? 1 : -1) : 0);
             }
             moved.sort(Comparator.comparingInt(ref -> key[ref.index()]));
             return new ReorderMove(0, moved);
         }
 
         private static boolean belongs(Unit unit, int order) {
-            for (int of : unit.orders()) {
-                if (of == order) {
-                    return true;
-                }
-            }
-            return false;
+            return Arrays.binarySearch(unit.orders(), order) >= 0;
         }
 
         /** The order in which the timetable of this very list begins its units; the list may then be improved where it was ignored. */
