@@ -23,6 +23,8 @@ public final class Units {
 
     private final Task[] tasks;
     private final int[] parent;
+    /** Longest number of links from a task that waits for nothing, by task. */
+    private final int[] depth;
 
     /** @param ordersOfOwner orders that use a batch, by its owner number */
     Units(Task[] tasks, int orderCount, int[][] ordersOfOwner) {
@@ -36,6 +38,7 @@ public final class Units {
                 }
             }
         }
+        depth = depths();
         joinCycles();
         unitOf = new int[tasks.length];
         fine = units(ordersOfOwner);
@@ -68,16 +71,15 @@ public final class Units {
 
     /** Members of several units in an order in which each comes after those it waits for. */
     public Task[] inOrder(List<Task> members) {
-        return inOrder(members, depths());
+        return inOrder(members, depth);
     }
 
-    private Task[] inOrder(List<Task> members, int[] depth) {
+    private static Task[] inOrder(List<Task> members, int[] depth) {
         return members.stream()
                 .sorted(Comparator.comparingInt((Task task) -> depth[task.index]).thenComparingInt(task -> task.index))
                 .toArray(Task[]::new);
     }
 
-    /** Longest number of links from a task that waits for nothing. */
     private int[] depths() {
         int[] depth = new int[tasks.length];
         int[] open = new int[tasks.length];
@@ -191,7 +193,6 @@ public final class Units {
     }
 
     private Unit[] units(int[][] ordersOfOwner) {
-        int[] depth = depths();
         int[] unitOfRoot = new int[tasks.length];
         Arrays.fill(unitOfRoot, -1);
         List<List<Task>> members = new ArrayList<>();
