@@ -14,7 +14,8 @@ import java.util.List;
  *
  * <p>Where pieces are alike in everything, only their number is counted: uses of equal pieces that never pass the
  * count can always be dealt out to single pieces afterwards (they form an interval graph). Where a piece is away for
- * a time, or what it held before counts (rule R13), each piece is followed by itself.
+ * a time, what it held before counts (rule R13), or it is recorded which was taken (rule R15), each piece is followed
+ * by itself.
  */
 public final class PoolBook implements Journal.Undoable {
 
@@ -34,7 +35,7 @@ public final class PoolBook implements Journal.Undoable {
         pool = compiled.kitchen().pools().get(poolIndex);
         horizon = compiled.horizon;
         found = new int[pool.count()];
-        if (pool.away().isEmpty() && !compiled.hasFreeFrom) {
+        if (pool.away().isEmpty() && !compiled.hasFreeFrom && compiled.problem.fixedSteps().isEmpty()) {
             profile = new Profile(journal, pool.count(), Profile.none(horizon + 1));
             pieces = new PieceUses[0];
         } else {

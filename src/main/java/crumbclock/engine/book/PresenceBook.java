@@ -58,11 +58,20 @@ public final class PresenceBook implements Journal.Undoable {
         journal.add(this, NEED, from, until, -1);
     }
 
-    /** −1 when {@code person} may leave for {@code [from, until)}; else the minute after the last one that forbids it. */
-    public int neededUntil(int person, int from, int until) {
+    /**
+     * −1 when the first {@code count} of {@code people} may all leave for {@code [from, until)}; else the minute after
+     * the last one that forbids it. Asked for all who leave at once: each alone might go, and nobody would be left.
+     */
+    public int neededUntil(int[] people, int count, int from, int until) {
         for (int minute = until - 1; minute >= from; minute--) {
-            if (needed[minute] > 0 && Bits.get(shift[person], minute) && present[minute] <= 1) {
-                return minute + 1;
+            if (needed[minute] > 0) {
+                int leaving = 0;
+                for (int index = 0; index < count; index++) {
+                    leaving += Bits.get(shift[people[index]], minute) ? 1 : 0;
+                }
+                if (leaving > 0 && present[minute] <= leaving) {
+                    return minute + 1;
+                }
             }
         }
         return -1;

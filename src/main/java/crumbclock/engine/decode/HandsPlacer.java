@@ -124,13 +124,7 @@ final class HandsPlacer {
 
     /** For work away: the minute before which whoever was found must not leave; −1 when they may go. */
     int mustStayUntil(Task task) {
-        int until = -1;
-        if (task.away) {
-            for (int index = 0; index < chosenCount; index++) {
-                until = Math.max(until, board.presence.neededUntil(chosen[index], start(), end()));
-            }
-        }
-        return until;
+        return task.away ? board.presence.neededUntil(chosen, chosenCount, start(), end()) : -1;
     }
 
     void book(Task task) {

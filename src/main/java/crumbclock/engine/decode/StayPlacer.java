@@ -106,8 +106,12 @@ final class StayPlacer {
     /** −1 when the bake can start at {@code start} in the cavity ({@link #ovenEnd} says when it ends); else a later start. */
     int tryOven(Task task, int cavity, int start, HandsPlacer hands) {
         CavityBook book = board.cavities[cavity];
-        int shortest = start + task.leastLength();
+        int shortest = Math.max(start + task.leastLength(), task.earliestEnd);
         int longest = task.most == Integer.MAX_VALUE ? shortest : start + task.mostLength();
+        if (shortest > longest) {
+            rule = Rule.R02;
+            return start + shortest - longest;
+        }
         int next = start + 1;
         int horizon = board.compiled.horizon;
         if (shortest > Math.min(horizon, task.latestEnd)) {

@@ -160,7 +160,7 @@ final class TaskPlacer {
         if (!takenHere) {
             stays.book(task, start, until);
         }
-        int later = finish(task, start, start + task.leastLength());
+        int later = finish(task, start, Math.max(start + task.leastLength(), task.earliestEnd));
         board.open[task.index] = true;
         board.openEnded[task.index] = !takenHere;
         return later;
@@ -174,8 +174,8 @@ final class TaskPlacer {
 
     /** A stay that nothing takes out: ends as soon as it may. */
     private int tryFixedStay(Task task, int start) {
-        int least = start + task.leastLength();
-        int last = Math.min(horizon, task.most == Integer.MAX_VALUE ? horizon : start + task.mostLength());
+        int least = Math.max(start + task.leastLength(), task.earliestEnd);
+        int last = lastPossibleEnd(task, start);
         int touch = hands.findTouch(task.outPeople, least - task.outMinutes, task.outMinutes, last);
         int end = touch + task.outMinutes;
         if (touch < 0 || end > last) {
@@ -290,9 +290,10 @@ final class TaskPlacer {
         return task.spots.length == 0 && task.step.place().isEmpty() ? FREE : stays.blockedUntil(task, start, end);
     }
 
+    /** Whether what takes it out is still to be placed; where that is recorded, the task's own end bounds say when. */
     private boolean hasTaker(Task task) {
         for (Link link : task.after) {
-            if (unitStamp[link.to().index] >= 0) {
+            if (unitStamp[link.to().index] >= 0 && !link.to().fixed) {
                 return true;
             }
         }
@@ -315,9 +316,10 @@ final class TaskPlacer {
         }
         boolean endKnown = !task.elastic || !hasTaker(task);
         for (Need need : task.takes) {
-            boolean known = need.last() == task && endKnown;
+            boolean recorded = need.last() != task && need.last().fixed;
+            boolean known = recorded || need.last() == task && endKnown;
             boolean openEnded = !known && !endsInUnit(need.last());
-            int until = openEnded ? horizon : end;
+            int until = openEnded ? horizon : recorded ? Math.max(end, board.end[need.last().index]) : end;
             int blocked = board.pools[need.pool()].blockedUntil(need, start, until);
             if (blocked > start) {
                 obstacle.rule = Rule.R06;

@@ -9,7 +9,6 @@ import crumbclock.domain.order.Batch;
 import crumbclock.domain.order.Cake;
 import crumbclock.domain.order.HandOver;
 import crumbclock.domain.order.Order;
-import crumbclock.domain.problem.FixedStep;
 import crumbclock.domain.problem.Problem;
 import crumbclock.domain.work.ColdLimit;
 import crumbclock.domain.work.EquipmentNeed;
@@ -72,9 +71,7 @@ final class Compiler {
         for (int index = 0; index < orders.length; index++) {
             orders[index] = compile(index, problem.orders().get(index));
         }
-        for (FixedStep fixed : problem.fixedSteps()) {
-            Optional.ofNullable(taskById.get(fixed.step().stepId())).ifPresent(task -> task.fixed = true);
-        }
+        new FixedWindows(horizon, mirrored).mark(problem.fixedSteps(), taskById);
         elastic();
         limitsOf = new Limit[tasks.length][0];
         problem.coldLimits().forEach(cold -> add(limit(cold.fromStepId(), cold.toStepId(), cold.heldStepIds(), cold, null)));
