@@ -80,7 +80,7 @@ final class DirectedSearch {
 
     /** Weighs orders of work by chance, as many as cost little, and mends the most promising. */
     private void sample() {
-        long samples = Math.min(Math.min(limits.mostSteps(), MOST_SAMPLES), SAMPLED_UNITS / best.length);
+        long samples = Math.min(Math.min(limits.mostSteps(), MOST_SAMPLES), SAMPLED_UNITS / Math.max(1, best.length));
         Random random = new Random(limits.seed());
         int[] ways = hopefulWays();
         desk.bound(new int[desk.compiled().tasks.length]);

@@ -8,6 +8,7 @@ import crumbclock.engine.cost.Cost;
 import crumbclock.fixture.Dice;
 import crumbclock.fixture.Made;
 import crumbclock.fixture.Pinned;
+import crumbclock.fixture.ProblemBuilder;
 import crumbclock.fixture.RandomKitchens;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -17,6 +18,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -101,5 +103,18 @@ class PlanSearchTest {
 
         // then
         new Made("seed " + seed + " from minute " + now, later, result.timetable(), result.cost()).isSoundAndCostsTheSame();
+    }
+
+    @Test
+    void should_answer_with_an_empty_timetable_when_nothing_is_ordered() {
+        // given
+        Problem problem = ProblemBuilder.aProblem().build();
+
+        // when
+        SearchResult result = PlanSearch.search(problem, SearchLimits.ofSteps(1, FEW_STEPS), SearchListener.SILENT);
+
+        // then
+        assertThat(result.timetable().steps()).isEmpty();
+        assertThat(result.cost()).isEqualTo(new Cost(0, 0));
     }
 }
