@@ -173,7 +173,12 @@ final class StayPlacer {
         return null;
     }
 
-    void bookOven(Task task, int cavity, int start, int end, HandsPlacer hands) {
+    /**
+     * Books a bake and its touches.
+     *
+     * @return false when whoever puts it in has no minutes left that day to take it out; some of it is booked then
+     */
+    boolean bookOven(Task task, int cavity, int start, int end, HandsPlacer hands) {
         CavityBook book = board.cavities[cavity];
         Task in = shared(task, book, start, start + task.inMinutes, true);
         Task out = shared(task, book, end - task.outMinutes, end, false);
@@ -186,5 +191,6 @@ final class StayPlacer {
                 : hands.bookTouch(task.inPeople, start, task.inMinutes);
         board.outPerson[task.index] = out != null ? board.outPerson[out.index]
                 : hands.bookTouch(task.outPeople, end - task.outMinutes, task.outMinutes);
+        return task.outMinutes == 0 || board.outPerson[task.index] >= 0;
     }
 }

@@ -225,7 +225,10 @@ final class TaskPlacer {
             obstacle.rule = Rule.R05;
             return blocked;
         }
-        stays.bookOven(task, bestCavity, best, bestEnd, hands);
+        if (!stays.bookOven(task, bestCavity, best, bestEnd, hands)) {
+            obstacle.rule = Rule.R03;
+            return best + 1;
+        }
         return finish(task, best, bestEnd);
     }
 
