@@ -85,7 +85,7 @@ final class DirectedSearch {
 
     /** Weighs orders of work by chance, as many as cost little, and mends the most promising. */
     private void sample() {
-        long samples = Math.min(Math.min(limits.mostSteps(), MOST_SAMPLES), SAMPLED_UNITS / best.length);
+        long samples = Math.min(Math.min(limits.mostSteps(), MOST_SAMPLES), SAMPLED_UNITS / Math.max(1, best.length));
         if (samples > 0) {
             keepMended(promising(new Random(limits.seed()), samples));
         }
@@ -212,7 +212,7 @@ final class DirectedSearch {
         }
     }
 
-    private SolverConfig config(int share, int whole, int phase) {
+    SolverConfig config(int share, int whole, int phase) {
         Weights weights = desk.compiled().problem.weights();
         TerminationConfig end = new TerminationConfig();
         if (limits.mostSteps() != Long.MAX_VALUE) {
