@@ -30,8 +30,8 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * Searches one direction: simulated annealing over the order of work in three chained phases, each longer and
- * therefore cooling more slowly than the one before.
+ * Searches one direction: simulated annealing over the order of work, first in a few short phases with fresh starts,
+ * then in two longer ones, cooling more slowly, from the best plan so far.
  *
  * <p>The search weighs quick decodes, which may break something; a new best that does is mended before it counts.
  * What the mending found out (orders that need another way or are not possible, tasks that must not start too early)
@@ -39,14 +39,19 @@ import java.util.Random;
  */
 final class DirectedSearch {
 
-    /** Shares of the budget; a single long annealing is poor early, a single short one is poor late. */
-    private static final int[] PHASES = {1, 4, 10};
+    /**
+     * Shares of the budget. The first phases start afresh, each from another order of work, because what a search
+     * settles early (which evening a cake is made) it hardly changes later; the last two go on from the best.
+     */
+    private static final int[] PHASES = {1, 1, 1, 1, 1, 1, 4, 8};
+    private static final int FRESH_STARTS = 6;
 
     /** A plan that breaks more minutes than this is not worth mending. */
     private static final int MOST_BROKEN = 600;
 
     private static final long COMPANION_SEED = 1_000_003L;
     private static final int MOST_SAMPLES = 60;
+    private static final int FRESH_SAMPLES = 12;
     /** Samples × units: a thousand cakes need their first plan soon. */
     private static final int SAMPLED_UNITS = 6_000;
 
@@ -81,8 +86,13 @@ final class DirectedSearch {
     /** Weighs orders of work by chance, as many as cost little, and mends the most promising. */
     private void sample() {
         long samples = Math.min(Math.min(limits.mostSteps(), MOST_SAMPLES), SAMPLED_UNITS / Math.max(1, best.length));
-        Random random = new Random(limits.seed());
-        int[] ways = hopefulWays();
+        if (samples > 0) {
+            keepMended(promising(new Random(limits.seed()), samples));
+        }
+    }
+
+    private int[] promising(Random random, long samples) {
+        int[] ways = freshWays();
         desk.bound(new int[desk.compiled().tasks.length]);
         Weight lightest = null;
         int[] promising = best;
@@ -94,9 +104,7 @@ final class DirectedSearch {
                 promising = order;
             }
         }
-        if (samples > 0) {
-            keepMended(promising);
-        }
+        return promising;
     }
 
     /** The ways of the best plan so far; what it leaves out is tried again, unless it is not possible even alone. */
@@ -106,6 +114,14 @@ final class DirectedSearch {
             if (ways[order] == Decoder.LEFT_OUT && !hopeless[order]) {
                 ways[order] = desk.compiled().mirrored ? Decoder.BUFFERED : Decoder.SPLIT;
             }
+        }
+        return ways;
+    }
+
+    private int[] freshWays() {
+        int[] ways = new int[hopeless.length];
+        for (int order = 0; order < ways.length; order++) {
+            ways[order] = hopeless[order] ? Decoder.LEFT_OUT : desk.compiled().mirrored ? Decoder.BUFFERED : Decoder.SPLIT;
         }
         return ways;
     }
@@ -135,6 +151,11 @@ final class DirectedSearch {
         return PHASES.length;
     }
 
+    /** Whether a phase goes on from the best plan; before that, it is too early to compare directions. */
+    static boolean goesOn(int phase) {
+        return phase >= FRESH_STARTS;
+    }
+
     /** Searches for the phase's share of the limits, or until the listener wants to stop. */
     void run(int phase) {
         if (best.length > 1 && !progress.stopAsked()) {
@@ -161,7 +182,9 @@ final class DirectedSearch {
     }
 
     private void run(int share, int whole, int phase) {
-        int[] bounds = bestBounds;
+        boolean fresh = phase > 0 && !goesOn(phase);
+        int[] start = fresh ? promising(new Random(limits.seed() + phase), FRESH_SAMPLES) : best;
+        int[] bounds = fresh ? new int[bestBounds.length] : bestBounds;
         desk.bound(bounds);
         Solver<WorkPlan> solver = SolverFactory.<WorkPlan>create(config(share, whole, phase)).buildSolver();
         desk.watch(() -> {
@@ -170,8 +193,8 @@ final class DirectedSearch {
             }
         });
         solver.addEventListener(event -> consider(event.getNewBestSolution(), bounds));
-        List<UnitRef> sequence = Arrays.stream(best).mapToObj(UnitRef::new).toList();
-        consider(solver.solve(new WorkPlan(desk, sequence, hopefulWays())), bounds);
+        List<UnitRef> sequence = Arrays.stream(start).mapToObj(UnitRef::new).toList();
+        consider(solver.solve(new WorkPlan(desk, sequence, fresh ? freshWays() : hopefulWays())), bounds);
         desk.watch(() -> {
         });
     }
@@ -201,9 +224,9 @@ final class DirectedSearch {
         if (limits.unimprovedMillis() != Long.MAX_VALUE) {
             end.setUnimprovedMillisecondsSpentLimit(limits.unimprovedMillis());
         }
-        // a few broken minutes, ten late minutes, and about an hour of a weak wish
+        // a few broken minutes, ten late minutes, and two hours of a weak wish
         String temperature = "10hard/" + Math.max(1, 10 * weights.lateMinute()) + "medium/"
-                + Math.max(1, 60 * Math.max(weights.staleMinute(), weights.endMinute())) + "soft";
+                + Math.max(1, 120 * weights.staleMinute() + stepMinutes() * weights.endMinute()) + "soft";
         return new SolverConfig()
                 .withSolutionClass(WorkPlan.class)
                 .withEntityClasses(WorkOrder.class, OrderWay.class)
@@ -215,6 +238,13 @@ final class DirectedSearch {
                         .withAcceptorConfig(new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature(temperature))
                         .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
                         .withTerminationConfig(end));
+    }
+
+    /** Mean length of a step: what one exchange may change about the end of all work. */
+    private int stepMinutes() {
+        return (int) Arrays.stream(desk.compiled().tasks)
+                .mapToInt(task -> task.works ? task.workerMinutes.length == 0 ? 0 : task.workerMinutes[0] : task.leastLength())
+                .average().orElse(0);
     }
 
     Cost bestCost() {

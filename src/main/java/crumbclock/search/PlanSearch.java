@@ -10,7 +10,7 @@ import java.util.concurrent.CompletionException;
  *
  * <p>Two searches run side by side, phase by phase: forward from the problem's start, which is good when time is
  * short, and backward from the hand-overs, which keeps cakes fresh when there is time enough. Neither always wins. Where one is
- * still behind in lateness after the second phase, it gives way to a second search in the direction of the other. Searches meet
+ * still behind in lateness after the fresh starts, it gives way to a second search in the direction of the other. Searches meet
  * between phases only and ties go to the first, so that the answer does not depend on which thread was faster.
  */
 public final class PlanSearch {
@@ -31,7 +31,7 @@ public final class PlanSearch {
         long schedules = 0;
         for (int phase = 0; phase < DirectedSearch.phases(); phase++) {
             runBoth(first, second, phase);
-            if (phase == 0) {
+            if (!DirectedSearch.goesOn(phase + 1)) {
                 // too early to tell: backward often finds its way only after some time, and then is the better one
                 continue;
             }

@@ -27,17 +27,45 @@ final class StartOrders {
     }
 
     /**
-     * A start order by chance: by latest starts, each unit put off or brought forward by up to an hour or two. What is
-     * equally urgent then comes in ever new orders.
+     * A start order by chance. Half of them go by latest starts, each unit put off by up to an hour or two: what is
+     * equally urgent then comes in ever new orders. The others take order after order, in an order by chance: whoever
+     * comes first has all its slots before the next one.
      */
     static int[] random(CompiledProblem compiled, Random random) {
         int[] latest = latestStarts(compiled);
-        int range = 30 + random.nextInt(150);
         int[] key = new int[compiled.units.fine.length];
+        int range = 30 + random.nextInt(150);
+        boolean orderByOrder = random.nextBoolean();
+        int[] rank = ranks(compiled.orders.length, random);
         for (Unit unit : compiled.units.fine) {
-            key[unit.index()] = least(unit, task -> latest[task.index]) + random.nextInt(range);
+            int urgency = least(unit, task -> latest[task.index]);
+            key[unit.index()] = orderByOrder ? 2 * compiled.horizon * rank(unit, rank) + urgency
+                    : urgency + random.nextInt(range);
         }
         return sorted(compiled, Comparator.comparingInt(unit -> key[unit.index()]));
+    }
+
+    private static int[] ranks(int count, Random random) {
+        int[] rank = IntStream.range(0, count).toArray();
+        for (int index = count - 1; index > 0; index--) {
+            int other = random.nextInt(index + 1);
+            int kept = rank[index];
+            rank[index] = rank[other];
+            rank[other] = kept;
+        }
+        return rank;
+    }
+
+    /** Rank of the first of a unit's orders, those that its batches serve included. */
+    private static int rank(Unit unit, int[] rank) {
+        int first = rank.length;
+        for (int order : unit.orders()) {
+            first = Math.min(first, rank[order]);
+        }
+        for (int order : unit.serves()) {
+            first = Math.min(first, rank[order]);
+        }
+        return first;
     }
 
     private static int[] sorted(CompiledProblem compiled, Comparator<Unit> by) {

@@ -13,7 +13,7 @@ import java.util.TreeSet;
 public final class Units {
 
     /** Longest range of a wait, in minutes, that still ties two tasks into one unit. */
-    static final int TIE_RANGE = 150;
+    static final int TIE_RANGE = 90;
 
     public final Unit[] fine;
     /** Unit of each task, by task index. */
