@@ -1,6 +1,7 @@
 package crumbclock.search;
 
 import crumbclock.domain.problem.Problem;
+import crumbclock.engine.cost.Cost;
 import crumbclock.engine.model.CompiledProblem;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -10,7 +11,7 @@ import java.util.concurrent.CompletionException;
  *
  * <p>Two searches run side by side, phase by phase: forward from the problem's start, which is good when time is
  * short, and backward from the hand-overs, which keeps cakes fresh when there is time enough. Neither always wins. Where one is
- * still behind in lateness after the fresh starts, it gives way to a second search in the direction of the other. Searches meet
+ * still behind in lateness, or far behind in wishes, after the fresh starts, it gives way to a second search in the direction of the other. Searches meet
  * between phases only and ties go to the first, so that the answer does not depend on which thread was faster.
  */
 public final class PlanSearch {
@@ -47,10 +48,16 @@ public final class PlanSearch {
         return (secondWins ? second : first).result(schedules + first.schedules() + second.schedules());
     }
 
-    /** Behind in lateness, or, in one direction, at all: then it goes on from the other's plan. */
+    /**
+     * Behind in lateness, or far behind in wishes, or, in the same direction, at all: then it goes on from the other's
+     * plan.
+     */
     private static boolean isBehind(DirectedSearch search, DirectedSearch other) {
-        return search.bestCost().medium() > other.bestCost().medium()
-                || search.isBackward() == other.isBackward() && search.bestCost().compareTo(other.bestCost()) > 0;
+        Cost cost = search.bestCost();
+        Cost best = other.bestCost();
+        boolean farBehind = cost.medium() == best.medium() && cost.soft() * 5 > best.soft() * 6;
+        return cost.medium() > best.medium() || farBehind
+                || search.isBackward() == other.isBackward() && cost.compareTo(best) > 0;
     }
 
     private static void runBoth(DirectedSearch first, DirectedSearch second, int phase) {
