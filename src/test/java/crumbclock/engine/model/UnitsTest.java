@@ -12,7 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class UnitsTest {
 
@@ -26,10 +26,13 @@ class UnitsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0, 1", "0, 90, 1", "0, 91, 2", "60, 150, 1", "60, 151, 2", "-10, 80, 1", "-10, 81, 2"})
-    void should_tie_two_steps_when_the_wait_between_them_has_a_short_range(int least, int most, int expected) {
-        assertThat(units(two(least, most), false)).hasSize(expected);
-        assertThat(units(two(least, most), true)).hasSize(expected);
+    @ValueSource(ints = {0, 60, -10})
+    void should_tie_two_steps_when_the_wait_between_them_has_a_short_range(int least) {
+        for (boolean mirrored : new boolean[] {false, true}) {
+            assertThat(units(two(least, least), mirrored)).hasSize(1);
+            assertThat(units(two(least, least + Units.TIE_RANGE), mirrored)).hasSize(1);
+            assertThat(units(two(least, least + Units.TIE_RANGE + 1), mirrored)).hasSize(2);
+        }
     }
 
     @Test
@@ -39,9 +42,9 @@ class UnitsTest {
 
     @Test
     void should_add_the_stretch_of_a_stay_to_the_range_of_the_wait_behind_it() {
-        // given a stay that lasts 10 to 50 or 10 to 51 minutes, and a wait of 0 to 50 behind it
-        assertThat(units(stay(50), false)).hasSize(1);
-        assertThat(units(stay(51), false)).hasSize(2);
+        // given a stay of 10 minutes or more, and a wait of 0 to 50 behind it
+        assertThat(units(stay(10 + Units.TIE_RANGE - 50), false)).hasSize(1);
+        assertThat(units(stay(10 + Units.TIE_RANGE - 50 + 1), false)).hasSize(2);
     }
 
     private static ProblemBuilder stay(int most) {
@@ -63,7 +66,7 @@ class UnitsTest {
     void should_make_one_unit_of_units_that_would_wait_for_each_other() {
         // given a and c tied, and b between them with all the time there is
         ProblemBuilder circle = aProblem().step(handsOn("c/a", 5)).step(handsOn("c/b", 5)).step(handsOn("c/c", 5))
-                .step(handsOn("c/d", 5)).wait("c/a", "c/c", 0, 80).wait("c/a", "c/b", 0, Wait.NO_MOST)
+                .step(handsOn("c/d", 5)).wait("c/a", "c/c", 0, Units.TIE_RANGE).wait("c/a", "c/b", 0, Wait.NO_MOST)
                 .wait("c/b", "c/c", 0, Wait.NO_MOST).wait("c/c", "c/d", 0, Wait.NO_MOST);
 
         // then
