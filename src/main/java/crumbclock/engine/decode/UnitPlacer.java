@@ -9,8 +9,9 @@ import java.util.Arrays;
  */
 final class UnitPlacer {
 
-    /** Steps back for each member before the unit counts as impossible: kitchens need a few, a contradiction needs all. */
-    private static final int MOST_STEPS_BACK = 200;
+    /** Steps back before the unit counts as impossible, for each member and in all: kitchens need a few, a contradiction needs all. */
+    private static final int STEPS_BACK_A_MEMBER = 200;
+    private static final int MOST_STEPS_BACK = 3_000;
 
     private final Board board;
     private final Obstacle obstacle;
@@ -69,7 +70,7 @@ final class UnitPlacer {
         }
         placer.beginUnit(members, stamp);
         int begin = board.journal.mark();
-        int stepsLeft = MOST_STEPS_BACK * members.length;
+        int stepsLeft = Math.min(MOST_STEPS_BACK, STEPS_BACK_A_MEMBER * members.length);
         int index = 0;
         while (index < members.length) {
             Task task = members[index];
