@@ -26,8 +26,9 @@ public final class WholeFile {
         }
         Files.createDirectories(folder);
         // beside the target, because only a move within one file system is atomic
-        var temporary = Files.createTempFile(folder, ".", ".part");
+        var temporary = folder.resolve("." + whole.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
+            // a new file with everyday permissions; one made as a temporary file could be read by its owner alone
             Files.write(temporary, text.getBytes(StandardCharsets.UTF_8));
             try {
                 Files.move(temporary, whole, StandardCopyOption.ATOMIC_MOVE);

@@ -1,6 +1,7 @@
 package crumbclock.formats.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crumbclock.formats.issue.Issue;
@@ -64,5 +65,18 @@ class FilesTest {
         assertThat(SourceFile.read(folder.resolve("a.csv"), log)).isEmpty();
         assertThat(log.sorted()).extracting(Issue::toString).containsExactly(folder.resolve("a.csv")
                 + ": read bytes that are not UTF-8; expected text in UTF-8. Save it again with the encoding \"Unicode (UTF-8)\".");
+    }
+
+    @Test
+    void should_write_files_that_others_may_read_as_any_new_file(@TempDir Path folder) throws IOException {
+        // given
+        Path plain = Files.writeString(folder.resolve("plain.txt"), "plain");
+        assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"), "no permissions here");
+
+        // when
+        WholeFile.write(folder.resolve("whole.txt"), "whole");
+
+        // then
+        assertThat(Files.getPosixFilePermissions(folder.resolve("whole.txt"))).isEqualTo(Files.getPosixFilePermissions(plain));
     }
 }
