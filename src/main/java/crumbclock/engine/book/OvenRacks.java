@@ -3,10 +3,16 @@ package crumbclock.engine.book;
 import crumbclock.domain.kitchen.Cavity;
 import crumbclock.domain.kitchen.Rack;
 import crumbclock.domain.plan.PanPlace;
+import crumbclock.domain.work.Footprint;
 import crumbclock.domain.work.Pan;
 import crumbclock.engine.book.CavityBook.Bake;
 import crumbclock.engine.model.Task;
+import crumbclock.engine.shelf.Bay;
+import crumbclock.engine.shelf.Packer;
+import crumbclock.engine.shelf.Piece;
+import crumbclock.engine.shelf.Spot;
 import crumbclock.engine.shelf.SpotFinder;
+import crumbclock.engine.shelf.Standing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -20,6 +26,8 @@ import java.util.Map;
 final class OvenRacks {
 
     private static final int MOST_REMEMBERED = 50_000;
+    /** Placements tried for one load; each load is tried once and then remembered. */
+    private static final int MOST_NODES = 300;
 
     /** Pans that stand already, as numbers, and then the shapes that are to join them. */
     private record Load(int[] numbers) {
@@ -36,7 +44,7 @@ final class OvenRacks {
     }
 
     /** Pans of one task in the cavity. */
-    private record Standing(Task task, int[] spots) {
+    private record InOven(Task task, int[] spots) {
     }
 
     /** Numbers for one pan: shape, rack, x, y, turned. */
@@ -44,7 +52,8 @@ final class OvenRacks {
 
     private final Cavity cavity;
     private final SpotFinder finder = new SpotFinder(16);
-    private final Map<Task, Standing> places = new HashMap<>();
+    private final Packer packer = new Packer();
+    private final Map<Task, InOven> places = new HashMap<>();
     private final Map<Pan, Integer> shapes = new HashMap<>();
     private final List<Pan> shapeList = new ArrayList<>();
     private final Map<Task, int[]> shapesOf = new HashMap<>();
@@ -101,7 +110,7 @@ final class OvenRacks {
         IntList spots = new IntList();
         for (int shape : own) {
             if (!search(numbers, standing, spots, shape)) {
-                return NO_ROOM;
+                return packTogether(numbers, standing, own);
             }
         }
         // a bake without pans stands nowhere, and has room
@@ -136,6 +145,51 @@ final class OvenRacks {
         return false;
     }
 
+    /** One pan after the other did not fit; all at once, with places exchanged, may. */
+    private int[] packTogether(int[] numbers, int standing, int[] own) {
+        int tallest = 0;
+        List<Piece> pieces = new ArrayList<>();
+        for (int shape : own) {
+            Pan pan = shapeList.get(shape);
+            tallest = Math.max(tallest, pan.heightMm());
+            pieces.add(new Piece(pan.footprint().round(), pan.footprint().widthMm(), pan.footprint().depthMm(), true));
+        }
+        List<Bay> bays = new ArrayList<>();
+        List<Integer> rackOfBay = new ArrayList<>();
+        List<Standing> others = new ArrayList<>();
+        for (int rack = 0; rack < cavity.racks().size(); rack++) {
+            Rack level = cavity.racks().get(rack);
+            if (level.clearHeightMm() < tallest) {
+                continue;
+            }
+            for (int at = 0; at < standing * FIELDS; at += FIELDS) {
+                if (numbers[at + 1] == rack) {
+                    Pan pan = shapeList.get(numbers[at]);
+                    Footprint stands = numbers[at + 4] == 1 ? pan.footprint().turned() : pan.footprint();
+                    others.add(new Standing(bays.size(), stands.round(), numbers[at + 2], numbers[at + 3],
+                            stands.widthMm(), stands.depthMm()));
+                }
+            }
+            bays.add(new Bay(level.widthMm(), level.depthMm()));
+            rackOfBay.add(rack);
+        }
+        return packer.pack(bays, others, pieces, cavity.panGapMm(), cavity.wallGapMm(), MOST_NODES)
+                .map(packed -> numbers(packed, own, rackOfBay)).orElse(NO_ROOM);
+    }
+
+    private static int[] numbers(List<Spot> packed, int[] own, List<Integer> rackOfBay) {
+        IntList spots = new IntList();
+        for (int pan = 0; pan < own.length; pan++) {
+            Spot spot = packed.get(pan);
+            spots.add(own[pan]);
+            spots.add(rackOfBay.get(spot.bay()));
+            spots.add(spot.xMm());
+            spots.add(spot.yMm());
+            spots.add(spot.turned() ? 1 : 0);
+        }
+        return spots.toArray();
+    }
+
     private void addNeighbour(int[] numbers, int at, int rack) {
         if (numbers[at + 1] == rack) {
             Pan pan = shapeList.get(numbers[at]);
@@ -147,7 +201,7 @@ final class OvenRacks {
     }
 
     void take(Task task) {
-        places.put(task, new Standing(task, found));
+        places.put(task, new InOven(task, found));
     }
 
     /** Pans that are recorded as standing (rule R15). */
@@ -161,7 +215,7 @@ final class OvenRacks {
             spots.add(place.yMm());
             spots.add(place.turned() ? 1 : 0);
         }
-        places.put(task, new Standing(task, spots.toArray()));
+        places.put(task, new InOven(task, spots.toArray()));
     }
 
     void giveBack(Task task) {

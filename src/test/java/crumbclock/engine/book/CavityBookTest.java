@@ -256,4 +256,20 @@ class CavityBookTest {
         assertThat(presence.neededUntil(new int[] {0}, 1, 0, 2880)).isEqualTo(-1);
         assertThat(List.of(book.runCount(), book.minutesOn())).containsExactly(0, 0);
     }
+
+    /** Four rectangles round a hole: one after the other from the back they leave no room for the last. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void should_exchange_places_when_pans_do_not_fit_one_after_the_other(boolean mirrored) {
+        // given 100 × 100 mm for four pans of 60 × 40
+        given(mirrored, anOven("oven").rack(100, 100, 90), aPerson("ann").onShift(0, 2880),
+                resting("c/four", 36, 36).bakesAt(180).pan(60, 40, 50).pan(60, 40, 50).pan(60, 40, 50).pan(60, 40, 50),
+                resting("c/five", 36, 36).bakesAt(180).pan(60, 40, 50).pan(60, 40, 50).pan(60, 40, 50).pan(60, 40, 50)
+                        .pan(60, 40, 50));
+
+        // then
+        assertThat(isFree(1, 600, 636)).isFalse();
+        put(0, 600, 636);
+        assertThat(book.pans(compiled.tasks[0])).hasSize(4);
+    }
 }
