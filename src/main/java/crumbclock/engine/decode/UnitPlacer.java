@@ -16,39 +16,32 @@ final class UnitPlacer {
     private final Board board;
     private final Obstacle obstacle;
     private final TaskPlacer placer;
-    private final int[] unitStamp;
-    private final int[] bound;
+    private final UnitScope scope;
     private final int[] position;
     private int[] marks = new int[64];
-    private int stamp;
 
     UnitPlacer(Board board, Obstacle obstacle) {
         this.board = board;
         this.obstacle = obstacle;
         int count = board.compiled.tasks.length;
-        unitStamp = new int[count];
-        bound = new int[count];
+        scope = new UnitScope(count);
         position = new int[count];
-        placer = new TaskPlacer(board, obstacle, unitStamp, bound);
+        placer = new TaskPlacer(board, obstacle, scope);
     }
 
     /** Whether tasks outside a unit that should start later are only counted ({@link #brokenMinutes}). */
     void tolerate(boolean tolerates) {
-        placer.tolerate(tolerates);
+        scope.tolerate(tolerates);
     }
 
     /** Minutes by which tasks outside their units should have started later, since the decode began. */
     long brokenMinutes() {
-        return placer.brokenMinutes();
+        return scope.brokenMinutes();
     }
 
     /** Before a decode: which tasks take part at all. */
     void begin(boolean[] active) {
-        stamp = 0;
-        placer.begin();
-        for (int task = 0; task < unitStamp.length; task++) {
-            unitStamp[task] = active[task] ? 0 : -1;
-        }
+        scope.begin(active);
     }
 
     /**
@@ -58,37 +51,33 @@ final class UnitPlacer {
      * @return {@link Outcome#RAISE} when a task outside must start later
      */
     Outcome place(Task[] members, int[] release) {
-        stamp++;
+        scope.beginUnit(members, release);
         for (int index = 0; index < members.length; index++) {
-            Task task = members[index];
-            unitStamp[task.index] = stamp;
-            bound[task.index] = release[task.index];
-            position[task.index] = index;
+            position[members[index].index] = index;
         }
         if (marks.length < members.length) {
             marks = new int[2 * members.length];
         }
-        placer.beginUnit(members, stamp);
         int begin = board.journal.mark();
         int stepsLeft = Math.min(MOST_STEPS_BACK, STEPS_BACK_A_MEMBER * members.length);
         int index = 0;
         while (index < members.length) {
             Task task = members[index];
             marks[index] = board.journal.mark();
-            Outcome outcome = placer.place(task, bound[task.index]);
+            Outcome outcome = placer.place(task, scope.bound(task));
             if (outcome == Outcome.PLACED) {
                 index++;
                 continue;
             }
-            if (outcome == Outcome.RAISE && placer.inUnit(obstacle.task) && stepsLeft-- > 0) {
+            if (outcome == Outcome.RAISE && scope.inUnit(obstacle.task) && stepsLeft-- > 0) {
                 Task raised = obstacle.task;
-                bound[raised.index] = Math.max(board.start[raised.index] + 1, obstacle.minute);
+                scope.raise(raised, Math.max(board.start[raised.index] + 1, obstacle.minute));
                 index = position[raised.index];
                 board.journal.undoTo(marks[index]);
                 continue;
             }
             board.journal.undoTo(begin);
-            boolean outside = outcome == Outcome.RAISE && !placer.inUnit(obstacle.task) && !obstacle.task.fixed;
+            boolean outside = outcome == Outcome.RAISE && !scope.inUnit(obstacle.task) && !obstacle.task.fixed;
             if (outcome == Outcome.RAISE && !outside) {
                 obstacle.task = task;
             }
