@@ -49,7 +49,7 @@ public record CsvTable(SourceFile source, List<String> header, List<Row> rows) {
             while (records.hasNext()) {
                 CSVRecord record = records.next();
                 if (record.stream().anyMatch(cell -> !cell.isBlank())) {
-                    rows.add(new Row(line, record.stream().map(CsvTable::unguarded).toList()));
+                    rows.add(new Row(line, record.stream().map(FormulaGuard::unguarded).toList()));
                 }
                 line = (int) parser.getCurrentLineNumber() + 1 + skipped;
             }
@@ -113,9 +113,5 @@ public record CsvTable(SourceFile source, List<String> header, List<Row> rows) {
             best = counts[i] > counts[best] ? i : best;
         }
         return candidates.charAt(best);
-    }
-
-    private static String unguarded(String cell) {
-        return CsvWriter.isGuarded(cell) ? cell.substring(1) : cell;
     }
 }

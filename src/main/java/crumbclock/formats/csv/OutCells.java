@@ -16,11 +16,6 @@ final class OutCells {
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
-    /** First letters that make a spreadsheet read a cell as a formula, the wide forms of East Asian keyboards too. */
-    private static final String FORMULA_STARTS = "=+-@\t\r\n＝＋－＠";
-
-    private static final char GUARD = '\'';
-
     private final Problem problem;
 
     OutCells(Problem problem) {
@@ -41,20 +36,9 @@ final class OutCells {
         return out.toString();
     }
 
-    /**
-     * Numbers as they are; a text that would be run as a formula gets an apostrophe before it, and so does one that
-     * looks as if it had got one already, so that taking one off gives every text back.
-     */
+    /** Numbers as they are; a text that would be run as a formula stays text. */
     private static Object cell(Object value) {
-        if (value instanceof Number) {
-            return value;
-        }
-        String text = value.toString();
-        int behind = 0;
-        while (behind < text.length() && text.charAt(behind) == GUARD) {
-            behind++;
-        }
-        return behind < text.length() && FORMULA_STARTS.indexOf(text.charAt(behind)) >= 0 ? GUARD + text : text;
+        return value instanceof Number ? value : FormulaGuard.guarded(value.toString());
     }
 
     /** Local clock time; the exact minute stands in a column of its own, as an hour can come twice in autumn. */
