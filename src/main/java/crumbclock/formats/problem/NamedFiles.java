@@ -17,7 +17,7 @@ public final class NamedFiles {
     public static Optional<SourceFile> open(Spot spot, IssueLog log) {
         String named = spot.node().asText();
         try {
-            var path = spot.doc().source().folder().resolve(named);
+            var path = spot.doc().source().folder().resolve(named).normalize();
             if (named.isBlank() || !Files.isRegularFile(path)) {
                 spot.fault(log, "the path of a file, from this file's folder", SourceFile.neighbours(path));
                 return Optional.empty();
