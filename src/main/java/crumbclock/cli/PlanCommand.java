@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
 /** Makes a plan and writes it down. */
 @Command(name = "plan", mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false,
         description = {"Plans a problem and writes plan.html, plan.json, timetable.csv and fridge.csv.",
-            "Without --seconds and --steps it ends when nothing has become better for 5 s, or after 30 s.",
+            "Without --seconds and --steps it ends after 30 s, or, when no order is late, as soon as nothing has become better for 5 s.",
             "Ctrl-C ends it early and keeps the best plan so far."},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:sound, and all orders on time", "1:planned, but an order is late or not possible",

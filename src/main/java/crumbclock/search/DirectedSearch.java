@@ -221,7 +221,8 @@ final class DirectedSearch {
         if (limits.mostMillis() != Long.MAX_VALUE) {
             end.setMillisecondsSpentLimit(Math.max(1, limits.mostMillis() * share / whole));
         }
-        if (limits.unimprovedMillis() != Long.MAX_VALUE) {
+        // while an order is late, a long search without luck is still worth its time
+        if (limits.unimprovedMillis() != Long.MAX_VALUE && bestCost.medium() == 0) {
             end.setUnimprovedMillisecondsSpentLimit(limits.unimprovedMillis());
         }
         // a few broken minutes, ten late minutes, and two hours of a weak wish

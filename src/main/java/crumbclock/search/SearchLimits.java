@@ -7,7 +7,7 @@ package crumbclock.search;
  * @param seed             of all random choices
  * @param mostSteps        orders of work tried by each direction, at least 1; {@link Long#MAX_VALUE} for no limit
  * @param mostMillis       whole search; {@link Long#MAX_VALUE} for no limit
- * @param unimprovedMillis without a better plan; {@link Long#MAX_VALUE} for no limit
+ * @param unimprovedMillis without a better plan, in plans without a late order; {@link Long#MAX_VALUE} for no limit
  */
 public record SearchLimits(long seed, long mostSteps, long mostMillis, long unimprovedMillis) {
 
