@@ -11,23 +11,23 @@ import java.util.List;
  * @param demands    by activity and resource
  * @param capacities by resource
  */
-record Network(String name, int[] durations, int[][] demands, int[] capacities, List<Lag> lags) {
+public record Network(String name, int[] durations, int[][] demands, int[] capacities, List<Lag> lags) {
 
     /** {@code start(to) ≥ start(from) + minutes}; a negative one is a maximum lag from {@code to} to {@code from}. */
-    record Lag(int from, int to, int minutes) {
+    public record Lag(int from, int to, int minutes) {
     }
 
     /** The same project with a unit of time that is so many minutes long. */
-    Network inMinutes(int minutesPerUnit) {
+    public Network inMinutes(int minutesPerUnit) {
         return new Network(name, Arrays.stream(durations).map(duration -> duration * minutesPerUnit).toArray(), demands, capacities,
                 lags.stream().map(lag -> new Lag(lag.from, lag.to, lag.minutes * minutesPerUnit)).toList());
     }
 
-    int size() {
+    public int size() {
         return durations.length;
     }
 
-    int last() {
+    public int last() {
         return durations.length - 1;
     }
 
@@ -35,7 +35,7 @@ record Network(String name, int[] durations, int[][] demands, int[] capacities, 
      * Longest paths between all pairs over all lags: {@code start(b) − start(a)} is at least {@code [a][b]};
      * {@link Integer#MIN_VALUE} where nothing ties them.
      */
-    int[][] longestPaths() {
+    public int[][] longestPaths() {
         int[][] path = new int[size()][size()];
         for (int from = 0; from < size(); from++) {
             Arrays.fill(path[from], Integer.MIN_VALUE);

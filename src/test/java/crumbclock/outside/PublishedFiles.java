@@ -11,7 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Reads instances in the text forms in which they were published. */
-final class PublishedFiles {
+public final class PublishedFiles {
 
     private PublishedFiles() {
     }
@@ -25,7 +25,7 @@ final class PublishedFiles {
         }
     }
 
-    static String text(Path file) {
+    public static String text(Path file) {
         try {
             return Files.readString(file, StandardCharsets.US_ASCII);
         } catch (IOException e) {
@@ -34,7 +34,7 @@ final class PublishedFiles {
     }
 
     /** Job shop: jobs and machines, then for each job pairs of machine and duration; lines with # are remarks. */
-    static Network jobShop(String name, String text) {
+    public static Network jobShop(String name, String text) {
         List<int[]> lines = numbers(text.lines().filter(line -> !line.startsWith("#")).toList());
         int jobs = lines.get(0)[0];
         int machines = lines.get(0)[1];
@@ -56,7 +56,7 @@ final class PublishedFiles {
     }
 
     /** PSPLIB's single-mode form ({@code .sm}): an activity starts when all its predecessors have ended. */
-    static Network project(String name, String text) {
+    public static Network project(String name, String text) {
         List<String> lines = text.lines().toList();
         int size = Integer.parseInt(after(lines, "jobs (incl. supersource/sink )").split(":")[1].strip());
         List<int[]> successors = numbers(block(lines, "PRECEDENCE RELATIONS:", 2, size));
@@ -83,7 +83,7 @@ final class PublishedFiles {
     }
 
     /** ProGen/max's form ({@code .SCH}): arcs with lags from start to start, negative ones for maximum lags. */
-    static Network projectWithLags(String name, String text) {
+    public static Network projectWithLags(String name, String text) {
         List<int[]> lines = numbers(text.replace('[', ' ').replace(']', ' ').lines().toList());
         int size = lines.get(0)[0] + 2;
         List<Lag> lags = new ArrayList<>();

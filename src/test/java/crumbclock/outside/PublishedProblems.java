@@ -19,7 +19,7 @@ import java.util.TreeSet;
  * a resource is a pool with as many pieces as its capacity, the project is one cake, set aside. Only the end of the
  * last step costs (wish W07), a point a minute, so a plan's cost is the makespan. No people are needed.
  */
-final class PublishedProblems {
+public final class PublishedProblems {
 
     static final String LAST = "project/end";
 
@@ -29,7 +29,7 @@ final class PublishedProblems {
     private PublishedProblems() {
     }
 
-    static Problem of(Network network) {
+    public static Problem of(Network network) {
         int horizon = horizon(network);
         ProblemBuilder problem = aProblem().horizon(horizon).weights(MAKESPAN);
         for (int resource = 0; resource < network.capacities().length; resource++) {
