@@ -1,36 +1,31 @@
 package crumbclock.bench.kitchen;
 
 import crumbclock.bench.Stopwatch;
-import crumbclock.domain.plan.PlacedStep;
-import crumbclock.domain.plan.Timetable;
-import crumbclock.domain.problem.Problem;
 import crumbclock.engine.decode.Decoder;
 import crumbclock.engine.model.CompiledProblem;
-import crumbclock.engine.model.Task;
 import crumbclock.engine.model.Unit;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** How long one quick decode takes, of the order of work that a finished timetable shows. */
-final class DecodeTime {
+/**
+ * How long one quick decode takes when orders are placed one by one, the most urgent first.
+ *
+ * @param millis mean of many
+ * @param stuck  units that found no place
+ */
+record DecodeTime(double millis, int stuck) {
 
     private static final double LEAST_SECONDS = 1;
 
-    private DecodeTime() {
-    }
-
-    /** Mean milliseconds over about a second, after as long for the compiler. */
-    static double millis(Problem problem, Timetable timetable, boolean mirrored) {
-        CompiledProblem compiled = CompiledProblem.of(problem, mirrored);
+    /** The mean over about a second, after as long for the compiler. */
+    static DecodeTime of(CompiledProblem compiled) {
         Decoder decoder = new Decoder(compiled);
-        int[] order = order(compiled, timetable);
+        int[] order = mostUrgentFirst(compiled);
         int[] ways = new int[compiled.orders.length];
-        Arrays.fill(ways, mirrored ? Decoder.BUFFERED : Decoder.SPLIT);
+        Arrays.fill(ways, compiled.mirrored ? Decoder.BUFFERED : Decoder.SPLIT);
         mean(decoder, order, ways);
-        return mean(decoder, order, ways);
+        return new DecodeTime(mean(decoder, order, ways), decoder.stuckUnits());
     }
 
     private static double mean(Decoder decoder, int[] order, int[] ways) {
@@ -44,23 +39,19 @@ final class DecodeTime {
         return 1000 * watch.wallSeconds() / decodes;
     }
 
-    /** Units by their first minute in the timetable, or mirrored by their last from the back. */
-    private static int[] order(CompiledProblem compiled, Timetable timetable) {
-        Map<String, PlacedStep> placed = timetable.steps().stream()
-                .collect(Collectors.toMap(PlacedStep::stepId, step -> step, (one, other) -> one));
+    private static int[] mostUrgentFirst(CompiledProblem compiled) {
         return IntStream.range(0, compiled.units.fine.length).boxed()
-                .sorted(Comparator.comparingInt(unit -> first(compiled, compiled.units.fine[unit], placed)))
+                .sorted(Comparator.comparingInt(unit -> due(compiled, compiled.units.fine[unit])))
                 .mapToInt(Integer::intValue).toArray();
     }
 
-    private static int first(CompiledProblem compiled, Unit unit, Map<String, PlacedStep> placed) {
-        int first = compiled.horizon;
-        for (Task task : unit.members()) {
-            PlacedStep step = placed.get(task.step.id());
-            if (step != null) {
-                first = Math.min(first, compiled.mirrored ? compiled.horizon - step.end() : step.start());
-            }
+    /** Mirrored, the last hand-over is the first. */
+    private static int due(CompiledProblem compiled, Unit unit) {
+        int due = compiled.horizon;
+        for (int order : unit.orders().length > 0 ? unit.orders() : unit.serves()) {
+            int until = compiled.orders[order].until();
+            due = Math.min(due, compiled.mirrored ? compiled.horizon - until : until);
         }
-        return first;
+        return due;
     }
 }

@@ -13,33 +13,23 @@ import crumbclock.search.PlanSearch;
 import crumbclock.search.SearchLimits;
 import crumbclock.search.SearchResult;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Plans kitchens for a given time: shipped problems, or made-up shops by their number of cakes. */
 @Command(name = "kitchens", mixinStandardHelpOptions = true,
         description = "Shipped problems and made-up shops: time to the first plan, cost, memory, decodes.")
 public final class KitchensCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "PROBLEM", arity = "0..*", description = "Problem files, such as problems/*.json.")
-    private List<Path> files = List.of();
-
-    @Option(names = "--cakes", split = ",", paramLabel = "N", description = "Made-up shops with so many cakes.")
-    private List<Integer> cakes = List.of();
+    @Mixin
+    private ShopOptions shops;
 
     @Option(names = "--seconds", defaultValue = "30", paramLabel = "N",
             description = "Search time for each (default: ${DEFAULT-VALUE}).")
     private int seconds;
-
-    @Option(names = "--shops", defaultValue = "target/made-up-shops", paramLabel = "FOLDER",
-            description = "Where files of made-up shops go (default: ${DEFAULT-VALUE}).")
-    private Path shops;
 
     @Mixin
     private RunOptions options;
@@ -52,22 +42,17 @@ public final class KitchensCommand implements Callable<Integer> {
      * @param lateness         medium points of the best plan
      * @param wishes           soft points of the best plan
      * @param usedHeapMib      the most in use after a garbage collection
-     * @param decodeMillis     of one quick decode of the best plan's order of work
-     * @param backwardMillis   the same in the mirrored model
      */
     private record KitchenRow(String kitchen, long seed, int orders, int steps, int people, int horizonMinutes, int limitSeconds,
             double readSeconds, double compileSeconds, double firstPlanSeconds, double onTimeSeconds, long lateness, long wishes,
             long lateOrders, long notPossible, long schedules, double searchSeconds, double auditSeconds, long usedHeapMib,
-            double decodeMillis, double backwardMillis, Setting setting) {
+            Setting setting) {
     }
 
     @Override
     public Integer call() {
-        List<Path> problems = new ArrayList<>(files);
-        cakes.forEach(count -> problems.add(MadeUpShop.write(ShopSize.of(count), options.seed(),
-                shops.resolve(count + "-cakes-seed-" + options.seed()))));
-        List<KitchenRow> rows = options.measure(problems, this::measure);
-        Table.write(options.stem("kitchens"), "Kitchens" + growth(rows), rows);
+        List<KitchenRow> rows = options.measure(shops.problems(options.seed()), this::measure);
+        Table.write(options.stem("kitchens"), "Kitchens", rows);
         return 0;
     }
 
@@ -97,15 +82,6 @@ public final class KitchensCommand implements Callable<Integer> {
                 first.secondsToOnTime(), audit.mediumCost(), audit.softCost(),
                 outcomes.stream().filter(outcome -> outcome.lateMinutes() > 0).count(),
                 outcomes.stream().filter(outcome -> !outcome.possible()).count(), result.schedules(), searchSeconds, auditSeconds,
-                usedHeap, DecodeTime.millis(problem, result.timetable(), false),
-                DecodeTime.millis(problem, result.timetable(), true), Setting.read());
-    }
-
-    /** How decodes slow down from the first kitchen to the last: 1 for as much as its steps grow, 2 for their square. */
-    private static String growth(List<KitchenRow> rows) {
-        KitchenRow small = rows.get(0);
-        KitchenRow large = rows.get(rows.size() - 1);
-        double exponent = Math.log(large.decodeMillis / small.decodeMillis) / Math.log((double) large.steps / small.steps);
-        return large.steps <= small.steps ? "" : String.format(Locale.ROOT, "; a decode grows with steps to the power %.2f", exponent);
+                usedHeap, Setting.read());
     }
 }

@@ -49,7 +49,7 @@ public final class ProjectsCommand implements Callable<Integer> {
      */
     private record SetRow(String set, int instances, int every, long seed, String base, long schedules, double meanSchedules,
             double meanDeviation, double worstDeviation, double meanAboveBest, long bestReached, double wallSeconds,
-            double cpuSeconds, Setting setting) {
+            double cpuSeconds, int minutesPerUnit, Setting setting) {
     }
 
     private record InstanceRow(String instance, long schedules, int end, int base, int bestKnown, double deviation,
@@ -103,6 +103,6 @@ public final class ProjectsCommand implements Callable<Integer> {
                 rows.stream().mapToDouble(row -> 100.0 * (row.end() - row.bestKnown()) / row.bestKnown()).average()
                         .orElse(Double.NaN),
                 rows.stream().filter(row -> row.end() <= row.bestKnown()).count(), watch.wallSeconds(), watch.cpuSeconds(),
-                Setting.read());
+                minutesPerUnit, Setting.read());
     }
 }
