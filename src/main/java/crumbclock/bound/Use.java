@@ -1,0 +1,51 @@
+package crumbclock.bound;
+
+/**
+ * Something that tasks take from a {@link Resource} for some minutes.
+ *
+ * @param when   which minutes of its tasks it takes
+ * @param first  task at whose start it begins
+ * @param last   task at whose end it ends; often the same
+ * @param length least minutes it lasts, at least 1
+ * @param clean  minutes for which it goes on after that end
+ * @param weight what it takes in each of its minutes
+ * @param pieces the minutes in which work on it can be done at all, for work in pieces; else {@code null}
+ */
+record Use(When when, int first, int last, int length, int clean, long weight, Presence pieces) {
+
+    /** From the start of one task to the end of another, the first or last minutes of one task, or work in pieces. */
+    enum When {
+        ALL, AT_START, AT_END, IN_PIECES
+    }
+
+    static Use all(int task, int length, long weight) {
+        return new Use(When.ALL, task, task, length, 0, weight, null);
+    }
+
+    int earliest(Windows windows) {
+        return when == When.AT_END ? windows.earliestEnd[last] - length : windows.earliestStart[first];
+    }
+
+    int latest(Windows windows) {
+        return (when == When.AT_START ? windows.latestStart[first] + length : windows.latestEnd[last]) + clean;
+    }
+
+    int earliestEnd(Windows windows) {
+        return (when == When.AT_START ? windows.earliestStart[first] + length : windows.earliestEnd[last]) + clean;
+    }
+
+    int latestStart(Windows windows) {
+        return when == When.AT_END ? windows.latestEnd[last] - length : windows.latestStart[first];
+    }
+
+    /** Minutes of it that fall into {@code [from, until)} wherever it is placed within its windows. */
+    int least(Windows windows, int from, int until) {
+        if (when == When.IN_PIECES) {
+            return Math.max(0, length - pieces.in(earliest(windows), from) - pieces.in(until, latest(windows)));
+        }
+        int start = latestStart(windows);
+        int end = earliestEnd(windows);
+        int whole = Math.max(length + clean, end - start);
+        return Math.max(0, Math.min(Math.min(whole, until - from), Math.min(end - from, until - start)));
+    }
+}
