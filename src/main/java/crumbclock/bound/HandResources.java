@@ -45,9 +45,9 @@ final class HandResources {
             for (Task task : compiled.tasks) {
                 add(task, group, work, solid);
             }
-            all.add(new Resource("work of " + people.length, supply, work));
+            all.add(new Resource("work of " + people.length, supply, people.length, work));
             if (solid.stream().anyMatch(use -> use.when() != When.ALL)) {
-                all.add(new Resource("work and touches of " + people.length, supply, solid));
+                all.add(new Resource("work and touches of " + people.length, supply, people.length, solid));
             }
         }
         return all;

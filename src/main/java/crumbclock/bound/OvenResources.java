@@ -43,8 +43,8 @@ final class OvenResources {
             List<Task> within = new ArrayList<>();
             bakes.forEach((those, tasks) -> within.addAll(group.containsAll(those) ? tasks : List.of()));
             boolean cools = within.stream().anyMatch(task -> task.coolsInOven);
-            all.add(new Resource("oven area", supply(group, cools, this::area), uses(within, pan -> area(pan, group))));
-            all.add(new Resource("oven racks", supply(group, cools, cavity -> cavity.racks().size()),
+            all.add(resource("oven area", group, cools, this::area, uses(within, pan -> area(pan, group))));
+            all.add(resource("oven racks", group, cools, cavity -> cavity.racks().size(),
                     uses(within, pan -> isAlone(pan, group) ? 1 : 0)));
         }
         return all;
@@ -99,15 +99,17 @@ final class OvenResources {
         return true;
     }
 
-    private Supply supply(List<Integer> group, boolean cools, ToLongFunction<Cavity> size) {
+    private Resource resource(String name, List<Integer> group, boolean cools, ToLongFunction<Cavity> size, List<Use> uses) {
         long[] perMinute = new long[compiled.horizon];
+        long peak = 0;
         for (int cavity : group) {
             long[] calendar = cools ? calendars.there[cavity] : calendars.hot[cavity];
             long each = size.applyAsLong(cavities.get(cavity));
+            peak += each;
             for (int minute = 0; minute < perMinute.length; minute++) {
                 perMinute[minute] += Bits.get(calendar, minute) ? each : 0;
             }
         }
-        return Supply.of(perMinute, 0);
+        return new Resource(name, Supply.of(perMinute, 0), peak, uses);
     }
 }

@@ -41,7 +41,7 @@ final class PoolResources {
         List<Resource> all = new ArrayList<>();
         for (int pool = 0; pool < uses.size(); pool++) {
             Pool pieces = compiled.kitchen().pools().get(pool);
-            all.add(new Resource(pieces.name(), supply(pieces), uses.get(pool)));
+            all.add(new Resource(pieces.name(), supply(pieces), pieces.count(), uses.get(pool)));
         }
         return all;
     }

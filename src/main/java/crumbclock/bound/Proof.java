@@ -10,11 +10,15 @@ import java.util.List;
  */
 final class Proof {
 
+    /** How often windows may narrow each other. */
+    private static final int ROUNDS = 8;
+
     final Net net;
     final boolean[] in;
 
     private final Net mirror;
     private final List<Resource> resources;
+    private final Pairs pairs;
     private final Heads heads;
     private final boolean possible;
 
@@ -23,6 +27,7 @@ final class Proof {
         this.mirror = mirror;
         this.resources = resources;
         this.in = in;
+        pairs = new Pairs(resources, in);
         heads = new Heads(net, in);
         possible = heads.settle();
     }
@@ -61,16 +66,41 @@ final class Proof {
         if (!possible) {
             return true;
         }
-        Heads tails = new Heads(mirror, in);
+        Heads early = new Heads(heads);
+        Heads late = new Heads(mirror, in);
         for (int task = 0; task < in.length; task++) {
-            tails.raiseStart(task, net.horizon - limits.latestEnd(task));
-            tails.raiseEnd(task, net.horizon - limits.latestStart(task));
+            late.raiseStart(task, net.horizon - limits.latestEnd(task));
+            late.raiseEnd(task, net.horizon - limits.latestStart(task));
         }
-        if (!tails.settle()) {
-            return true;
+        for (int round = 0; round < ROUNDS; round++) {
+            if (!areInOrder(early, late, limits)) {
+                return true;
+            }
+            Windows windows = new Windows(early, late, net.horizon);
+            if (!resources.stream().allMatch(resource -> resource.settle(windows, in, early, late))) {
+                return true;
+            }
+            if (!(early.hasChanged() | late.hasChanged())) {
+                return false;
+            }
         }
-        Windows windows = new Windows(heads, tails, net.horizon);
-        return isTooNarrow(windows, limits) || resources.stream().anyMatch(resource -> resource.isOverloaded(windows, in));
+        return false;
+    }
+
+    /** Narrows windows by waits, rooms and pairs until nothing changes; false at a contradiction. */
+    private boolean areInOrder(Heads early, Heads late, Limits limits) {
+        do {
+            if (!early.settle() || !late.settle()) {
+                return false;
+            }
+            early.hasChanged();
+            late.hasChanged();
+            Windows windows = new Windows(early, late, net.horizon);
+            if (isTooNarrow(windows, limits) || !pairs.settle(windows, early, late)) {
+                return false;
+            }
+        } while (early.hasChanged() | late.hasChanged());
+        return true;
     }
 
     private boolean isTooNarrow(Windows windows, Limits limits) {

@@ -51,9 +51,9 @@ final class StandResources {
                     tasks.forEach(task -> add(task, group, area, shelves ? alone : new ArrayList<>()));
                 }
             });
-            all.add(new Resource("places by area", supply(group, false), area));
+            all.add(resource("places by area", group, false, area));
             if (!alone.isEmpty()) {
-                all.add(new Resource("places by piece", supply(group, true), alone));
+                all.add(resource("places by piece", group, true, alone));
             }
         }
         return all;
@@ -81,12 +81,12 @@ final class StandResources {
         return Area.isAlone(form.footprint(), shelf.widthMm(), shelf.depthMm(), spot.store().wallGapMm(), spot.store().gapMm());
     }
 
-    private Supply supply(Set<Integer> group, boolean counted) {
+    private Resource resource(String name, Set<Integer> group, boolean counted, List<Use> uses) {
         long[] perMinute = new long[compiled.horizon];
-        long after = 0;
+        long peak = 0;
         for (int place : group) {
             long each = counted ? 1 : area(place);
-            after += each;
+            peak += each;
             long[] there = new long[compiled.horizon];
             Arrays.fill(there, each);
             for (Span away : place < 0 ? surface(place).away() : spot(place).store().away()) {
@@ -98,7 +98,7 @@ final class StandResources {
                 perMinute[minute] += there[minute];
             }
         }
-        return Supply.of(perMinute, after);
+        return new Resource(name, Supply.of(perMinute, peak), peak, uses);
     }
 
     private long area(int place) {

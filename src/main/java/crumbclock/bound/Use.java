@@ -48,4 +48,23 @@ record Use(When when, int first, int last, int length, int clean, long weight, P
         int whole = Math.max(length + clean, end - start);
         return Math.max(0, Math.min(Math.min(whole, until - from), Math.min(end - from, until - start)));
     }
+
+    /** It starts no earlier. */
+    void startFrom(int minute, Heads heads) {
+        if (when == When.AT_END) {
+            heads.raiseEnd(last, minute + length);
+        } else {
+            heads.raiseStart(first, minute);
+        }
+    }
+
+    /** It ends no later, with what goes on after it. */
+    void endBy(int minute, Heads tails, int horizon) {
+        int end = minute - clean;
+        if (when == When.AT_START) {
+            tails.raiseEnd(first, horizon - (end - length));
+        } else {
+            tails.raiseStart(last, horizon - end);
+        }
+    }
 }

@@ -3,6 +3,7 @@ package crumbclock.bound;
 /** The earliest and latest times of each task, in real minutes. */
 final class Windows {
 
+    final int horizon;
     final int[] earliestStart;
     final int[] earliestEnd;
     final int[] latestStart;
@@ -13,6 +14,7 @@ final class Windows {
      * @param tails of the mirrored net
      */
     Windows(Heads heads, Heads tails, int horizon) {
+        this.horizon = horizon;
         earliestStart = heads.start;
         earliestEnd = heads.end;
         latestStart = new int[heads.start.length];
