@@ -1,7 +1,6 @@
 package crumbclock.bound;
 
 import crumbclock.bound.Use.When;
-import crumbclock.domain.kitchen.Person;
 import crumbclock.engine.model.Bits;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.engine.model.Task;
@@ -104,26 +103,32 @@ final class HandResources {
     /** Person minutes; of a day no more than each may work (rule R03). */
     private Supply supply(int[] people) {
         long[] perMinute = new long[compiled.horizon];
-        boolean limited = false;
+        List<Integer> limited = new ArrayList<>();
         for (int person : people) {
+            if (isLimited(person)) {
+                limited.add(person);
+                continue;
+            }
             for (int minute = 0; minute < perMinute.length; minute++) {
                 perMinute[minute] += Bits.get(calendars.work[person], minute) ? 1 : 0;
             }
-            Presence there = calendars.presence[person];
-            int most = compiled.kitchen().people().get(person).mostMinutesADay();
-            limited |= compiled.days.stream().anyMatch(day -> there.in(day.start(), day.end()) > most);
         }
-        return limited ? (from, until) -> limited(people, from, until) : Supply.of(perMinute, 0);
+        Supply free = Supply.of(perMinute, 0);
+        return limited.isEmpty() ? free : (from, until) -> free.in(from, until)
+                + limited.stream().mapToLong(person -> limited(person, from, until)).sum();
     }
 
-    private long limited(int[] people, int from, int until) {
+    private boolean isLimited(int person) {
+        int most = compiled.kitchen().people().get(person).mostMinutesADay();
+        return compiled.days.stream().anyMatch(day -> calendars.presence[person].in(day.start(), day.end()) > most);
+    }
+
+    private long limited(int person, int from, int until) {
+        int most = compiled.kitchen().people().get(person).mostMinutesADay();
         long minutes = 0;
-        for (int person : people) {
-            Person who = compiled.kitchen().people().get(person);
-            for (Span day : compiled.days) {
-                minutes += Math.min(who.mostMinutesADay(),
-                        calendars.presence[person].in(Math.max(from, day.start()), Math.min(until, day.end())));
-            }
+        for (Span day : compiled.days) {
+            minutes += Math.min(most,
+                    calendars.presence[person].in(Math.max(from, day.start()), Math.min(until, day.end())));
         }
         return minutes;
     }

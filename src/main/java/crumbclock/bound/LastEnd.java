@@ -15,8 +15,14 @@ final class LastEnd {
         for (int task = 0; task < proof.in.length; task++) {
             low = Math.max(low, proof.in[task] ? Math.min(proof.earliestEnd(task), proof.net.horizon) : 0);
         }
-        int high = proof.net.horizon;
-        // halving is sound whichever way it goes: only a minute that was contradicted raises the bound
+        int step = 1;
+        int high = low;
+        // steps that double, then halving: sound whichever way it goes, for only a contradicted minute raises the bound
+        while (high < proof.net.horizon && proof.isContradicted(by(high))) {
+            low = high + 1;
+            high = Math.min(proof.net.horizon, high + step);
+            step *= 2;
+        }
         while (low < high) {
             int middle = (low + high) >>> 1;
             if (proof.isContradicted(by(middle))) {

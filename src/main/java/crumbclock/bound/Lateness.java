@@ -74,6 +74,15 @@ final class Lateness {
             high = Math.max(high, cost(order, most) - alone[order] + 1);
         }
         // were all together cheaper than the sum and this much more, then no single order could cost it either
+        long next = Math.min(1, high);
+        while (low < high && isContradicted(next)) {
+            low = next;
+            next = Math.min(high, 2 * next);
+            if (low == high) {
+                return sum + high;
+            }
+        }
+        high = Math.min(high, Math.max(low, next - 1));
         while (low < high) {
             long middle = (low + high + 1) >>> 1;
             if (isContradicted(middle)) {

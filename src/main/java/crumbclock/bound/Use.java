@@ -38,17 +38,6 @@ record Use(When when, int first, int last, int length, int clean, long weight, P
         return when == When.AT_END ? windows.latestEnd[last] - length : windows.latestStart[first];
     }
 
-    /** Minutes of it that fall into {@code [from, until)} wherever it is placed within its windows. */
-    int least(Windows windows, int from, int until) {
-        if (when == When.IN_PIECES) {
-            return Math.max(0, length - pieces.in(earliest(windows), from) - pieces.in(until, latest(windows)));
-        }
-        int start = latestStart(windows);
-        int end = earliestEnd(windows);
-        int whole = Math.max(length + clean, end - start);
-        return Math.max(0, Math.min(Math.min(whole, until - from), Math.min(end - from, until - start)));
-    }
-
     /** It starts no earlier. */
     void startFrom(int minute, Heads heads) {
         if (when == When.AT_END) {
