@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ArchitectureTest {
 
     private static final List<String> LAYERS =
-            List.of("cli", "app", "search", "engine", "rules", "methods", "formats", "report", "domain", "units");
+            List.of("cli", "app", "search", "bound", "engine", "rules", "methods", "formats", "report", "domain", "units");
     private static final Set<String> CLOCK_CALLS = Set.of("now", "currentTimeMillis", "nanoTime");
 
     private static JavaClasses classes;
@@ -39,7 +39,8 @@ class ArchitectureTest {
 
     /** Guards all other tests here: a rule about no classes always holds. */
     @ParameterizedTest
-    @ValueSource(strings = {"cli", "app", "search", "engine", "rules", "methods", "formats", "report", "domain", "units"})
+    @ValueSource(strings = {"cli", "app", "search", "bound", "engine", "rules", "methods", "formats", "report", "domain",
+            "units"})
     void classesOfEachLayerAreSeen(String layer) {
         assertThat(classes.that(resideInAPackage(within(layer)))).isNotEmpty();
     }
@@ -56,12 +57,13 @@ class ArchitectureTest {
         "units,   ''",
         "domain,  units",
         "engine,  domain units",
+        "bound,   engine domain units",
         "search,  engine domain units",
         "rules,   domain units",
         "methods, domain units",
         "formats, methods domain units",
         "report,  domain units",
-        "app,     search engine rules domain units",
+        "app,     search bound engine rules domain units",
         "cli,     app search engine formats report domain units"})
     void layerUsesOnly(String layer, String used) {
         List<String> allowed = Stream.concat(Stream.of(layer), Arrays.stream(used.split(" "))).toList();
@@ -71,6 +73,14 @@ class ArchitectureTest {
             noClasses().that().resideInAPackage(within(layer)).should().dependOnClassesThat().resideInAnyPackage(others)
                     .check(classes);
         }
+    }
+
+    /** A bound that asked the decoder would be no check on it. */
+    @Test
+    void boundKnowsTheCompiledProblemAndNothingElseOfTheEngine() {
+        noClasses().that().resideInAPackage(within("bound")).should().dependOnClassesThat()
+                .resideInAnyPackage(within("engine.book"), within("engine.cost"), within("engine.decode"), within("engine.shelf"))
+                .check(classes);
     }
 
     @ParameterizedTest

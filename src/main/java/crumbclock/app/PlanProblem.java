@@ -2,6 +2,8 @@ package crumbclock.app;
 
 import crumbclock.app.reason.SlackTrace;
 import crumbclock.app.reason.WhyNot;
+import crumbclock.bound.Bound;
+import crumbclock.domain.plan.LowerBound;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.plan.Timetable;
@@ -15,6 +17,9 @@ import crumbclock.search.SearchListener;
 import crumbclock.search.SearchResult;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Makes an audited plan of a problem, with the reasons for all that is late or not possible. */
 public final class PlanProblem {
@@ -34,7 +39,14 @@ public final class PlanProblem {
         AuditResult audit = Audit.audit(problem, timetable);
         agree(found.cost(), audit);
         return new Plan(problem.title(), timetable, audit.findings(), audit.cost(), audit.mediumCost(), audit.softCost(),
-                new Plan.SearchNote(limits.seed(), found.schedules()));
+                new Plan.SearchNote(limits.seed(), found.schedules()), Optional.of(bound(problem, timetable)));
+    }
+
+    /** What no sound plan that makes the same orders can be better than. */
+    static LowerBound bound(Problem problem, Timetable timetable) {
+        Set<String> made = timetable.outcomes().stream().filter(Outcome::possible).map(Outcome::orderId)
+                .collect(Collectors.toSet());
+        return Bound.of(problem, made);
     }
 
     /** Costs of an unsound timetable may be measured differently; its findings say enough. */

@@ -4,9 +4,9 @@ import java.util.List;
 
 /**
  * A plan as its file has it. Pieces of equipment, pans, racks and pieces of a form count from 1, as people do; the domain counts them
- * from 0. Absent keys are null until the constructor gives them their default.
+ * from 0. Absent keys are null until the constructor gives them their default; a plan without a bound keeps null there.
  */
-record PlanFile(String problem, SearchEntry search, long mediumCost, long softCost, List<CostEntry> cost,
+record PlanFile(String problem, SearchEntry search, long mediumCost, long softCost, BoundEntry bound, List<CostEntry> cost,
         List<FindingEntry> findings, List<OutcomeEntry> outcomes, List<StepEntry> steps, List<TouchEntry> touches,
         List<OvenRunEntry> ovenRuns, List<PanEntry> pans, List<PlacementEntry> placements, List<CleaningEntry> cleanings) {
 
@@ -23,6 +23,22 @@ record PlanFile(String problem, SearchEntry search, long mediumCost, long softCo
     }
 
     record SearchEntry(long seed, long schedules) {
+    }
+
+    record BoundEntry(long mediumCost, int lateMinutes, int end, Boolean allPossible, List<OrderBoundEntry> orders) {
+
+        BoundEntry {
+            allPossible = allPossible == null || allPossible;
+            orders = orNone(orders);
+        }
+    }
+
+    record OrderBoundEntry(String order, boolean possible, Integer ready, Integer handOver, int lateMinutes) {
+
+        OrderBoundEntry {
+            ready = ready == null ? -1 : ready;
+            handOver = handOver == null ? -1 : handOver;
+        }
     }
 
     record CostEntry(String name, String title, boolean medium, long points, int matches) {

@@ -3,6 +3,8 @@ package crumbclock.formats.plan;
 import crumbclock.domain.plan.Cleaning;
 import crumbclock.domain.plan.CostLine;
 import crumbclock.domain.plan.Finding;
+import crumbclock.domain.plan.LowerBound;
+import crumbclock.domain.plan.LowerBound.OrderBound;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.OvenRun;
 import crumbclock.domain.plan.PlacedStep;
@@ -15,11 +17,13 @@ import crumbclock.domain.problem.Problem;
 import crumbclock.formats.issue.IssueLog;
 import crumbclock.formats.json.JsonLoader.Loaded;
 import crumbclock.formats.json.Spot;
+import crumbclock.formats.plan.PlanFile.BoundEntry;
 import crumbclock.formats.plan.PlanFile.FindingEntry;
 import crumbclock.formats.plan.PlanFile.OutcomeEntry;
 import crumbclock.formats.plan.PlanFile.OvenRunEntry;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A plan file to a plan. Only what cannot be a plan of this problem at all is an issue (unknown ids, an end before its start);
@@ -49,7 +53,19 @@ final class PlanReader {
         var cost = file.cost().stream()
                 .map(line -> new CostLine(line.name(), line.title(), line.medium(), line.points(), line.matches())).toList();
         return new Plan(file.problem(), timetable(root, file), Each.of(root.child("findings"), file.findings(), this::finding), cost,
-                file.mediumCost(), file.softCost(), new Plan.SearchNote(file.search().seed(), file.search().schedules()));
+                file.mediumCost(), file.softCost(), new Plan.SearchNote(file.search().seed(), file.search().schedules()),
+                Optional.ofNullable(file.bound()).map(entry -> bound(root.child("bound"), entry)));
+    }
+
+    private LowerBound bound(Spot spot, BoundEntry entry) {
+        references.moment(spot, "end", entry.end());
+        return new LowerBound(entry.mediumCost(), entry.lateMinutes(), entry.end(), entry.allPossible(),
+                Each.of(spot.child("orders"), entry.orders(), (inner, order) -> {
+                    references.order(inner, order.order());
+                    references.moment(inner, "ready", order.ready());
+                    references.moment(inner, "handOver", order.handOver());
+                    return new OrderBound(order.order(), order.possible(), order.ready(), order.handOver(), order.lateMinutes());
+                }));
     }
 
     /** The lists of the file, sorted again by time and id: who edits a file puts lines where they please. */

@@ -3,6 +3,7 @@ package crumbclock.formats.plan;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import crumbclock.domain.plan.LowerBound;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.OvenRun;
 import crumbclock.domain.plan.PlacedStep;
@@ -35,6 +36,7 @@ final class PlanWriter {
         root.putObject("search").put("seed", plan.search().seed()).put("schedules", plan.search().schedules());
         root.put("mediumCost", plan.mediumCost());
         root.put("softCost", plan.softCost());
+        plan.bound().ifPresent(bound -> bound(bound, root.putObject("bound")));
         list(root, "cost", plan.cost(), (line, node) -> node.put("name", line.name()).put("title", line.title())
                 .put("medium", line.medium()).put("points", line.points()).put("matches", line.matches()));
         list(root, "findings", plan.findings(), (finding, node) -> {
@@ -67,6 +69,25 @@ final class PlanWriter {
             span(node, cleaning.when());
         });
         return JsonText.write(root);
+    }
+
+    private void bound(LowerBound bound, ObjectNode node) {
+        node.put("mediumCost", bound.medium());
+        node.put("lateMinutes", bound.lateMinutes());
+        node.put("end", bound.endMinute());
+        node.put("endAt", calendar.show(bound.endMinute()));
+        node.put("allPossible", bound.allPossible());
+        list(node, "orders", bound.orders(), (order, inner) -> {
+            inner.put("order", order.orderId());
+            inner.put("possible", order.possible());
+            inner.put("ready", order.readyMinute());
+            inner.put("handOver", order.handMinute());
+            if (order.possible()) {
+                inner.put("readyAt", calendar.show(order.readyMinute()));
+                inner.put("handOverAt", calendar.show(order.handMinute()));
+            }
+            inner.put("lateMinutes", order.lateMinutes());
+        });
     }
 
     private void outcome(Outcome outcome, ObjectNode node) {

@@ -4,6 +4,7 @@ import crumbclock.domain.order.Cake;
 import crumbclock.domain.order.HandOver;
 import crumbclock.domain.order.Order;
 import crumbclock.domain.plan.Outcome;
+import crumbclock.report.view.BoundWords;
 import crumbclock.report.view.ClockText;
 import crumbclock.report.view.PlanView;
 import crumbclock.units.Span;
@@ -17,10 +18,11 @@ import java.util.Optional;
  * @param state    "on time", "late by …" or "not possible"
  * @param stateCss class that goes with it
  * @param tint     position of the order, for its colour
+ * @param bound    what holds for a late order whatever the others do; empty for none
  * @param waitsFor steps without slack, in words, from first to last
  */
 public record OrderCard(String id, String title, String state, String stateCss, int tint, String handOver,
-        List<Fact> facts, List<CakeLine> cakes, List<String> waitsFor, List<String> reasons) {
+        List<Fact> facts, List<CakeLine> cakes, List<String> waitsFor, List<String> reasons, String bound) {
 
     /** A name and what belongs to it. */
     public record Fact(String name, String value) {
@@ -49,7 +51,8 @@ public record OrderCard(String id, String title, String state, String stateCss, 
                 outcome.map(Outcome::waitsFor).orElse(List.of()).stream()
                         .map(id -> waitsFor(view, order, id)).toList(),
                 outcome.map(Outcome::reasons).orElse(List.of()).stream()
-                        .map(one -> one.rule() + " " + one.rule().title() + ": " + one.message()).toList());
+                        .map(one -> one.rule() + " " + one.rule().title() + ": " + one.message()).toList(),
+                outcome.flatMap(new BoundWords(view)::sentence).orElse(""));
     }
 
     private static List<Fact> facts(PlanView view, Order order, Outcome outcome) {

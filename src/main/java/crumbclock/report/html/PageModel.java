@@ -8,6 +8,7 @@ import crumbclock.report.svg.Patterns;
 import crumbclock.report.svg.RackDrawing;
 import crumbclock.report.svg.Scale;
 import crumbclock.report.svg.ShelfDrawing;
+import crumbclock.report.view.BoundWords;
 import crumbclock.report.view.OvenMoment;
 import crumbclock.report.view.PlanView;
 import crumbclock.report.view.RunSheets;
@@ -48,6 +49,7 @@ final class PageModel {
         values.put("seed", view.plan().search().seed());
         values.put("schedules", view.plan().search().schedules());
         values.put("sound", view.plan().isSound());
+        values.put("bound", new BoundWords(view).sentences());
         values.put("findings", view.plan().findings().stream().map(this::finding).toList());
         values.put("lateCount", outcomes.stream().filter(one -> one.possible() && one.lateMinutes() > 0).count());
         values.put("impossibleCount", outcomes.stream().filter(one -> !one.possible()).count());

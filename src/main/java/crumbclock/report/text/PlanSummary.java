@@ -7,6 +7,7 @@ import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
+import crumbclock.report.view.BoundWords;
 import crumbclock.report.view.ClockText;
 import crumbclock.report.view.PlanView;
 import crumbclock.report.view.ShelfStretch;
@@ -29,10 +30,12 @@ public final class PlanSummary {
     private static final int TITLE = 30;
 
     private final PlanView view;
+    private final BoundWords bound;
     private final List<String> lines = new ArrayList<>();
 
     private PlanSummary(PlanView view) {
         this.view = view;
+        bound = new BoundWords(view);
     }
 
     /** @return lines that end with a line feed each, free of control characters from people's texts */
@@ -66,6 +69,7 @@ public final class PlanSummary {
         var findings = view.plan().findings();
         if (findings.isEmpty()) {
             line("Sound: the audit found no broken rule.");
+            bound.sentences().forEach(this::line);
             return;
         }
         line("NOT SOUND: the audit found " + findings.size() + " broken rule" + (findings.size() == 1 ? "" : "s") + ".");
@@ -116,6 +120,7 @@ public final class PlanSummary {
                     view.clock().dayTime(outcome.handMinute()), ClockText.duration(outcome.bufferMinutes()),
                     outcome.lateMinutes() == 0 ? "-" : "LATE " + ClockText.duration(outcome.lateMinutes())));
         }
+        found.flatMap(bound::sentence).ifPresent(sentence -> line("       " + sentence));
         found.map(Outcome::reasons).orElse(List.of()).stream().limit(MOST_REASONS)
                 .forEach(reason -> line("       " + reason.rule() + " " + reason.rule().title() + ": "
                         + reason.message()));
