@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -36,7 +37,8 @@ public final class Expander {
     private final List<LifeLimit> lifeLimits = new ArrayList<>();
     private final List<FreshnessWish> wishes = new ArrayList<>();
     private final Map<String, String> batchEnds = new LinkedHashMap<>();
-    private final Map<String, Set<String>> batchesInStock = new LinkedHashMap<>();
+    private final Map<String, Stock.BatchContents> batchContents = new LinkedHashMap<>();
+    private final Set<String> batchesMade = new TreeSet<>();
     private final Map<String, Expansion> cakes = new LinkedHashMap<>();
     private final Map<String, List<String>> batchesOf = new LinkedHashMap<>();
 
@@ -57,11 +59,16 @@ public final class Expander {
     public static Expanded expand(List<OrderRequest> orders, List<BatchRequest> batches,
             Map<String, Method> methodsById, Set<String> poolIds, Consumer<ExpansionFault> faults) {
         var expander = new Expander(methodsById, poolIds, faults);
-        // what is there already comes first: it says what else need not be made
-        batches.stream().filter(BatchRequest::inStock).forEach(batch -> expander.addBatch(batch, orders));
+        batches.forEach(expander::noteContents);
         batches.stream().filter(batch -> !batch.inStock()).forEach(batch -> expander.addBatch(batch, orders));
         orders.forEach(expander::addOrder);
         return expander.finish(orders, batches);
+    }
+
+    private void noteContents(BatchRequest batch) {
+        Optional.ofNullable(methods.get(batch.methodId())).filter(method -> method.kind() == MethodKind.BATCH)
+                .ifPresent(method -> batchContents.put(batch.id(), Stock.contents(batch, method,
+                        Choices.of(method, batch.options(), Map.of(), ignored -> { }))));
     }
 
     private void addBatch(BatchRequest batch, List<OrderRequest> orders) {
@@ -72,22 +79,24 @@ public final class Expander {
         }
         int amount = batch.amount();
         var freeFrom = new TreeSet<>(batch.freeFrom());
+        boolean named = false;
+        boolean taken = false;
         for (OrderRequest order : orders) {
             for (CakeRequest cake : order.cakes()) {
+                named |= cake.batches().containsValue(batch.id());
                 var components = components(order, cake, batch.id());
                 freeFrom.addAll(components.isEmpty() ? Set.of() : cake.freeFrom());
                 amount += batch.amount() == 0 ? share(cake, components) : 0;
+                taken |= !components.isEmpty();
             }
         }
+        if (named && !taken) {
+            return; // all that it would go into is there already
+        }
+        batchesMade.add(batch.id());
         var choices = Choices.of(method, batch.options(), Map.of(), fault);
         var work = new WorkOrder(batch.id(), method, Scope.ofBatch(amount), choices, batch.contains(),
                 freeFrom, batch.earliest(), "", Map.of(), Stock.NONE, poolIds);
-        if (batch.inStock()) {
-            var contents = new TreeSet<String>();
-            Expansion.of(work, fault).steps().forEach(step -> contents.addAll(step.contains()));
-            batchesInStock.put(batch.id(), contents);
-            return;
-        }
         var expansion = add(work, fault);
         if (!expansion.made().isEmpty()) {
             batchEnds.put(batch.id(), expansion.lastStepId());
@@ -100,7 +109,7 @@ public final class Expander {
         if (method == null || !cake.batches().containsValue(batchId)) {
             return List.of();
         }
-        var stock = Stock.of(cake, method, choices(order, cake, method, ignored -> { }), batchesInStock, ignored -> { });
+        var stock = Stock.of(cake, method, choices(order, cake, method, ignored -> { }), batchContents, ignored -> { });
         return method.sections().stream()
                 .filter(section -> batchId.equals(cake.batches().get(section.id())) && !stock.holds(section)).toList();
     }
@@ -131,7 +140,7 @@ public final class Expander {
             return;
         }
         var choices = choices(order, cake, method, fault);
-        var stock = Stock.of(cake, method, choices, batchesInStock, fault);
+        var stock = Stock.of(cake, method, choices, batchContents, fault);
         var work = new WorkOrder(cake.id(), method, scope(cake), choices, cake.contains(), cake.freeFrom(),
                 order.earliest(), HandOverMaker.id(order), batchEnds(cake, method, stock, fault),
                 stock, poolIds);
@@ -213,7 +222,8 @@ public final class Expander {
         batches.forEach(batch -> checked.check("", batch.id(), filled));
         orders.forEach(order -> order.cakes().forEach(cake -> checked.check(order.id(), cake.id(), filled)));
         return new Expanded(orders.stream().map(order -> order(order, contents)).toList(),
-                batches.stream().filter(batch -> !batch.inStock()).map(batch -> new Batch(batch.id(), batch.title())).toList(),
+                batches.stream().filter(batch -> batchesMade.contains(batch.id()))
+                        .map(batch -> new Batch(batch.id(), batch.title())).toList(),
                 filled, waits,
                 coldLimits, lifeLimits, wishes);
     }

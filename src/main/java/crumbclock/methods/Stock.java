@@ -1,5 +1,6 @@
 package crumbclock.methods;
 
+import crumbclock.domain.request.BatchRequest;
 import crumbclock.domain.request.CakeRequest;
 
 import java.util.Collections;
@@ -25,15 +26,15 @@ record Stock(Map<String, Set<String>> contents) {
     }
 
     /**
-     * @param batchesInStock batch → allergens in it
-     * @param fault          told of every component that the method does not have, or that is the cake itself
+     * @param batches what each shared batch holds
+     * @param fault   told of every component that the method does not have, or that is the cake itself
      */
-    static Stock of(CakeRequest cake, Method method, Choices choices, Map<String, Set<String>> batchesInStock, Consumer<String> fault) {
+    static Stock of(CakeRequest cake, Method method, Choices choices, Map<String, BatchContents> batches, Consumer<String> fault) {
         var contents = new TreeMap<String, Set<String>>();
         cake.batches().forEach((component, batch) -> {
-            if (batchesInStock.containsKey(batch)) {
+            if (batches.containsKey(batch) && batches.get(batch).inStock()) {
                 method.sections().stream().filter(section -> section.id().equals(component) && section.batch() != null)
-                        .forEach(section -> contents.put(component, batchesInStock.get(batch)));
+                        .forEach(section -> contents.put(component, batches.get(batch).allergens()));
             } else if (batch.equals(CakeRequest.IN_STOCK)) {
                 method.sections().stream().filter(section -> section.id().equals(component) && mayBeInStock(method, section)).findFirst()
                         .ifPresentOrElse(section -> contents.put(component, contents(section, choices)),
@@ -41,7 +42,7 @@ record Stock(Map<String, Set<String>> contents) {
                                         components(method)) + " of method " + method.id()));
             }
         });
-        addWhatGoesIntoThem(method, choices, contents);
+        addWhatGoesIntoThem(cake, method, choices, batches, contents);
         return new Stock(contents);
     }
 
@@ -59,14 +60,16 @@ record Stock(Map<String, Set<String>> contents) {
     }
 
     /** The batter of layers in stock is not made either: no other section asks for it. What was in it is in the layers. */
-    private static void addWhatGoesIntoThem(Method method, Choices choices, Map<String, Set<String>> contents) {
+    private static void addWhatGoesIntoThem(CakeRequest cake, Method method, Choices choices, Map<String, BatchContents> batches,
+            Map<String, Set<String>> contents) {
         boolean added = !contents.isEmpty();
         while (added) {
             added = false;
             for (Section section : method.sections()) {
                 var users = users(method, choices, section);
                 if (!contents.containsKey(section.id()) && !users.isEmpty() && contents.keySet().containsAll(users)) {
-                    var own = contents(section, choices);
+                    var batch = batches.get(cake.batches().getOrDefault(section.id(), ""));
+                    var own = batch == null ? contents(section, choices) : batch.allergens();
                     contents.put(section.id(), own);
                     users.forEach(user -> {
                         var all = new TreeSet<>(contents.get(user));
@@ -91,6 +94,17 @@ record Stock(Map<String, Set<String>> contents) {
             }
         }
         return users;
+    }
+
+    /** Allergens in a whole batch, whether it is made or there already. */
+    static BatchContents contents(BatchRequest batch, Method method, Choices choices) {
+        var contents = new TreeSet<>(batch.contains());
+        method.sections().forEach(section -> contents.addAll(contents(section, choices)));
+        return new BatchContents(contents, batch.inStock());
+    }
+
+    /** What is in a batch, and whether it is there already. */
+    record BatchContents(Set<String> allergens, boolean inStock) {
     }
 
     private static Set<String> contents(Section section, Choices choices) {

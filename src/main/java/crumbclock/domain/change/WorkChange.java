@@ -1,10 +1,16 @@
 package crumbclock.domain.change;
 
+import crumbclock.domain.request.BatchRequest;
+
 /** A change of how things are made. */
 public sealed interface WorkChange extends Change {
 
     /** A component of one cake that is there already, so that neither it nor what goes into it alone is made. */
     record ComponentInStock(String cakeId, String component) implements WorkChange {
+    }
+
+    /** One shared batch more; no other batch or cake has its id. */
+    record BatchAdded(BatchRequest batch) implements WorkChange {
     }
 
     /** A whole shared batch that is there already. */

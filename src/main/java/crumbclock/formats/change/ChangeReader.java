@@ -200,8 +200,12 @@ public final class ChangeReader {
             entry.spot().fault(log, "keys of an order or cake", "\"as\" alone: what is copied is no order", "");
             return List.of();
         }
-        return found.get(0).kind() == Things.Kind.ORDER ? orders.copy(entry, found.get(0).id(), draft)
-                : kitchen.copy(entry, found.get(0), draft);
+        var thing = found.get(0);
+        return switch (thing.kind()) {
+            case ORDER -> orders.copy(entry, thing.id(), draft);
+            case BATCH -> work.copy(entry, thing.id(), draft);
+            default -> kitchen.copy(entry, thing, draft);
+        };
     }
 
     private Problem problem() {

@@ -30,7 +30,7 @@ record KitchenEntries(IssueLog log) {
 
     List<Change> away(Entry entry, ProblemDraft draft, boolean sure) {
         var when = when(entry, draft);
-        var found = Things.of(draft).find(entry.object(), EnumSet.complementOf(EnumSet.of(Kind.ORDER)), entry.atObject(), log, sure);
+        var found = Things.of(draft).find(entry.object(), EnumSet.complementOf(EnumSet.of(Kind.ORDER, Kind.BATCH)), entry.atObject(), log, sure);
         if (found.isEmpty() || when.isEmpty()) {
             return List.of();
         }

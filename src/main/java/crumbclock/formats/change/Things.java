@@ -27,7 +27,7 @@ final class Things {
 
     /** What can have a name. */
     enum Kind {
-        ORDER, PERSON, OVEN, STORE, SHELF, SURFACE, EQUIPMENT;
+        ORDER, BATCH, PERSON, OVEN, STORE, SHELF, SURFACE, EQUIPMENT;
 
         String word() {
             return name().toLowerCase(Locale.ROOT);
@@ -47,6 +47,7 @@ final class Things {
         for (OrderRequest order : draft.orders()) {
             things.add(Kind.ORDER, order.id());
         }
+        draft.batches().forEach(batch -> things.add(Kind.BATCH, batch.id()));
         kitchen.people().forEach(person -> things.add(Kind.PERSON, person.id()));
         for (Cavity oven : kitchen.cavities()) {
             things.add(Kind.OVEN, oven.id());
@@ -101,7 +102,7 @@ final class Things {
     boolean isFree(Kind kind, String id) {
         var shared = EnumSet.of(Kind.OVEN, Kind.STORE, Kind.SURFACE);
         return all.stream().noneMatch(thing -> thing.name().equals(id)
-                && (thing.kind() == kind || shared.contains(thing.kind()) && shared.contains(kind)));
+                && (kind == Kind.BATCH && thing.kind() == Kind.ORDER || thing.kind() == kind || shared.contains(thing.kind()) && shared.contains(kind)));
     }
 
     private static String expected(Set<Kind> kinds) {

@@ -20,6 +20,7 @@ import java.util.TreeSet;
 /** Entries about how things are made to changes. */
 record WorkEntries(IssueLog log) {
 
+    private static final String ALL = "*";
     private static final int HUNDRED = 100;
 
     List<Change> stock(Entry entry, ProblemDraft draft, boolean sure) {
@@ -28,24 +29,19 @@ record WorkEntries(IssueLog log) {
             return known(entry, entry.verb().key(), "the id of a shared batch, or a component with the cake \"of\" which it is", batches, sure)
                     ? List.of(new WorkChange.BatchInStock(entry.object())) : List.of();
         }
-        var cake = cake(entry, draft);
-        if (cake.isEmpty()) {
-            known(entry, "of", "the id of a cake", cakeIds(draft), sure);
+        boolean all = entry.text("of").equals(ALL);
+        var cakes = draft.orders().stream().flatMap(order -> order.cakes().stream())
+                .filter(cake -> all || cake.id().equals(entry.text("of"))).toList();
+        if (cakes.isEmpty()) {
+            known(entry, "of", "the id of a cake, or * for all", draft.orders().stream().flatMap(order -> order.cakes().stream())
+                    .map(CakeRequest::id).toList(), sure);
             return List.of();
         }
-        var method = draft.methods().get(cake.get().methodId());
-        return known(entry, entry.verb().key(), "a component of method " + method.id(), components(method), true)
-                ? List.of(new WorkChange.ComponentInStock(cake.get().id(), entry.object())) : List.of();
-    }
-
-    /** A cake by its whole id: the order's, where that has no other. */
-    private static Optional<CakeRequest> cake(Entry entry, ProblemDraft draft) {
-        String named = entry.text("of");
-        return draft.orders().stream().flatMap(order -> order.cakes().stream()).filter(cake -> cake.id().equals(named)).findFirst();
-    }
-
-    private static List<String> cakeIds(ProblemDraft draft) {
-        return draft.orders().stream().flatMap(order -> order.cakes().stream()).map(CakeRequest::id).toList();
+        Set<String> components = new TreeSet<>();
+        cakes.forEach(cake -> components.addAll(components(draft.methods().get(cake.methodId()))));
+        return !known(entry, entry.verb().key(), "a component that is made for it", components, true) ? List.of()
+                : cakes.stream().filter(cake -> components(draft.methods().get(cake.methodId())).contains(entry.object()))
+                        .<Change>map(cake -> new WorkChange.ComponentInStock(cake.id(), entry.object())).toList();
     }
 
     private static Set<String> components(Method method) {
@@ -53,6 +49,18 @@ record WorkEntries(IssueLog log) {
         method.options().stream().filter(option -> option.values().stream().anyMatch(value -> value.value().equals("spare")))
                 .forEach(option -> components.add(option.id()));
         return components;
+    }
+
+    /** A batch like another one. */
+    List<Change> copy(Entry entry, String batchId, ProblemDraft draft) {
+        String id = entry.text("as");
+        if (!Things.of(draft).isFree(Things.Kind.BATCH, id)) {
+            entry.at("as").fault(log, "an id that no batch or order has", "");
+            return List.of();
+        }
+        return draft.batches().stream().filter(batch -> batch.id().equals(batchId)).<Change>map(batch -> new WorkChange.BatchAdded(
+                new BatchRequest(id, id, batch.methodId(), batch.amount(), batch.earliest(), batch.contains(), batch.freeFrom(),
+                        batch.options(), batch.inStock()))).toList();
     }
 
     List<Change> time(Entry entry, ProblemDraft draft, boolean sure) {

@@ -1,6 +1,7 @@
 package crumbclock.formats.problem;
 
 import crumbclock.domain.change.OrderChange;
+import crumbclock.domain.change.WorkChange.BatchAdded;
 import crumbclock.domain.change.WorkChange.BatchInStock;
 import crumbclock.domain.change.WorkChange.ComponentInStock;
 import crumbclock.domain.request.BatchRequest;
@@ -69,6 +70,13 @@ final class OrderChanges {
         return batches.stream().map(batch -> batch.id().equals(change.batchId())
                 ? new BatchRequest(batch.id(), batch.title(), batch.methodId(), batch.amount(), batch.earliest(), batch.contains(),
                         batch.freeFrom(), batch.options(), true) : batch).toList();
+    }
+
+    static List<BatchRequest> added(List<BatchRequest> batches, BatchAdded change) {
+        check(batches.stream().noneMatch(batch -> batch.id().equals(change.batch().id())), "batch " + change.batch().id() + " is there");
+        List<BatchRequest> all = new ArrayList<>(batches);
+        all.add(change.batch());
+        return all;
     }
 
     private static void check(boolean holds, String complaint) {

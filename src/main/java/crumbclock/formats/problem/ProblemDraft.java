@@ -67,8 +67,10 @@ public record ProblemDraft(String title, ProblemCalendar calendar, int bufferMin
             return withOrders(OrderChanges.inStock(orders, stock, methods));
         }
         if (change instanceof WorkChange.BatchInStock stock) {
-            return new ProblemDraft(title, calendar, bufferMinutes, kitchen, methods, OrderChanges.inStock(batches, stock), orders,
-                    weights, fixed, times);
+            return withBatches(OrderChanges.inStock(batches, stock));
+        }
+        if (change instanceof WorkChange.BatchAdded added) {
+            return withBatches(OrderChanges.added(batches, added));
         }
         List<WorkChange> more = new ArrayList<>(times);
         more.add((WorkChange) change);
@@ -92,6 +94,10 @@ public record ProblemDraft(String title, ProblemCalendar calendar, int bufferMin
     /** The same with steps that have happened. */
     public ProblemDraft pinned(List<FixedStep> steps) {
         return new ProblemDraft(title, calendar, bufferMinutes, kitchen, methods, batches, orders, weights, steps, times);
+    }
+
+    private ProblemDraft withBatches(List<BatchRequest> changed) {
+        return new ProblemDraft(title, calendar, bufferMinutes, kitchen, methods, changed, orders, weights, fixed, times);
     }
 
     private ProblemDraft withOrders(List<OrderRequest> changed) {
