@@ -35,6 +35,20 @@ final class Inputs {
         return read(log -> ProblemReader.draft(file, List.of(), log).flatMap(draft -> ChangeReader.read(changes, draft, log)));
     }
 
+    /**
+     * The problem as it is, then with each of the changes by itself.
+     *
+     * @throws BadInput with all faults of all files and words, when there is one
+     */
+    static List<Scenario> scenarios(Path file, List<String> changes) {
+        return read(log -> ProblemReader.draft(file, List.of(), log).map(draft -> {
+            List<Scenario> scenarios = new ArrayList<>();
+            ChangeReader.read(List.of(), draft, log).ifPresent(scenarios::add);
+            changes.forEach(change -> ChangeReader.read(List.of(change), draft, log).ifPresent(scenarios::add));
+            return scenarios;
+        }));
+    }
+
     /** @throws BadInput with all faults of the file, when there is one */
     static Plan plan(Path file, Problem problem) {
         return read(log -> SourceFile.read(file, log)
