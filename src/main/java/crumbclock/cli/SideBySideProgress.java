@@ -61,8 +61,8 @@ final class SideBySideProgress implements PlanSideBySide.Listener, AutoCloseable
     }
 
     private void tell(long seconds) {
-        String text = "comparing, " + seconds + " s: " + finished + " of " + jobs + " searches done; "
-                + running.entrySet().stream().map(one -> one.getKey() + ": " + one.getValue()).collect(Collectors.joining("; "));
+        String text = "comparing, " + seconds + " s: " + finished + " of " + jobs + " searches done"
+                + (running.isEmpty() ? "" : "; ") + running.entrySet().stream().map(one -> one.getKey() + ": " + one.getValue()).collect(Collectors.joining("; "));
         if (!terminal) {
             err.println(text);
             return;

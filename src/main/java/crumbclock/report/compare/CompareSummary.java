@@ -12,7 +12,7 @@ import java.util.Locale;
 public final class CompareSummary {
 
     private static final int COLUMNS = 4;
-    private static final int LABEL = 32;
+    private static final int LABEL = 36;
     private static final int WIDTH = 24;
 
     private final Comparison comparison;
@@ -73,8 +73,9 @@ public final class CompareSummary {
         line(comparison.seeds() == 1 ? "What chance alone would do was not measured."
                 : "chance: how far apart plans of the base lie with " + comparison.seeds() + " seeds; where plans do not differ by more,");
         if (comparison.seeds() > 1) {
-            line("nothing is best or worst, and \"within chance\" says that the difference to the base means nothing.");
+            line("nothing is best or worst. ~ stands for within chance: the difference to the base means nothing.");
         }
+        line("A plan that leaves an order out, or breaks a rule, is no best or worst but in what is late or not possible.");
         if (!comparison.left().isEmpty()) {
             line("Ended early; not planned: " + String.join("; ", comparison.left()) + ".");
         }

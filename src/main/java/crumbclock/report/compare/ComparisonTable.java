@@ -34,7 +34,7 @@ public final class ComparisonTable {
         for (Figure figure : all(figures)) {
             long spread = spread(figure, figures.get(0), others);
             var cells = figures.stream().map(one -> one.getOrDefault(figure, Cell.none())).toList();
-            rows.add(new Row(figure.id(), figure.label(), figure.measure(), figure.less(), spread, marked(cells, figure.less(), spread)));
+            rows.add(new Row(figure.id(), figure.label(), figure.measure(), figure.less(), spread, marked(cells, judged(figure, plans), figure.less(), spread)));
         }
         return new Comparison(plans, rows, chances.size() + 1, left);
     }
@@ -73,23 +73,45 @@ public final class ComparisonTable {
         return figures.getOrDefault(figure, Cell.none()).value();
     }
 
-    /** Best and worst are told apart only where they lie further apart than plans of one problem do. */
-    static List<Cell> marked(List<Cell> cells, boolean less, long spread) {
-        var values = cells.stream().flatMap(cell -> cell.value().stream().boxed()).toList();
-        if (values.isEmpty()) {
-            return cells;
+    private static List<Boolean> judged(Figure figure, List<Planned> plans) {
+        List<Boolean> judged = new ArrayList<>();
+        for (Planned planned : plans) {
+            boolean itself = figure.againstBase() && judged.isEmpty();
+            judged.add(!itself && (figure.judgesAll() || PlanFigures.isWhole(planned.plan())));
         }
-        long least = values.stream().mapToLong(Long::longValue).min().orElseThrow();
-        long most = values.stream().mapToLong(Long::longValue).max().orElseThrow();
-        boolean apart = most - least > spread;
-        var base = cells.get(0).value();
-        return cells.stream().map(cell -> cell.value().isEmpty() ? cell
-                : new Cell(cell.value(), cell.note(), apart ? mark(cell.value().getAsLong(), less ? least : most, less ? most : least)
-                        : Mark.NONE, chance(cell.value().getAsLong(), base, spread))).toList();
+        return judged;
     }
 
-    private static Mark mark(long value, long best, long worst) {
-        return value == best ? Mark.BEST : value == worst ? Mark.WORST : Mark.NONE;
+    /**
+     * Best and worst are told apart only where they lie further apart than plans of one problem do, and only where the value is
+     * not what more than half of the plans have.
+     *
+     * @param judged for each cell whether it may be best or worst
+     */
+    static List<Cell> marked(List<Cell> cells, List<Boolean> judged, boolean less, long spread) {
+        List<Long> values = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            if (judged.get(i) && cells.get(i).value().isPresent()) {
+                values.add(cells.get(i).value().getAsLong());
+            }
+        }
+        long least = values.stream().mapToLong(Long::longValue).min().orElse(0);
+        long most = values.stream().mapToLong(Long::longValue).max().orElse(0);
+        var base = cells.get(0).value();
+        List<Cell> marked = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            var value = cells.get(i).value();
+            if (value.isEmpty()) {
+                marked.add(cells.get(i));
+                continue;
+            }
+            boolean tells = judged.get(i) && most - least > spread
+                    && values.stream().filter(other -> other == value.getAsLong()).count() * 2 <= values.size();
+            var mark = !tells ? Mark.NONE : value.getAsLong() == (less ? least : most) ? Mark.BEST
+                    : value.getAsLong() == (less ? most : least) ? Mark.WORST : Mark.NONE;
+            marked.add(new Cell(value, cells.get(i).note(), mark, chance(value.getAsLong(), base, spread)));
+        }
+        return marked;
     }
 
     private static boolean chance(long value, OptionalLong base, long spread) {

@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** The figures of one plan that can be set beside those of another. */
 final class PlanFigures {
@@ -32,6 +33,23 @@ final class PlanFigures {
 
     /** A row's name and what it counts. */
     record Figure(String id, String label, Measure measure, boolean less) {
+
+        /** Figures that judge every plan; the others judge only plans that hold and leave nothing out. */
+        private static final Set<String> OF_ALL = Set.of("broken-rules", "not-possible", "late-orders", "late-minutes");
+
+        boolean judgesAll() {
+            return OF_ALL.contains(id);
+        }
+
+        /** Whether it says how far a plan is from the base, which is then not judged itself. */
+        boolean againstBase() {
+            return id.startsWith("moved-");
+        }
+    }
+
+    /** Whether a plan holds and makes every order: one that makes less has an easy life in all other figures. */
+    static boolean isWhole(Plan plan) {
+        return plan.isSound() && plan.timetable().outcomes().stream().allMatch(Outcome::possible);
     }
 
     /** @param base the plan that moved steps are counted against */

@@ -1,7 +1,6 @@
 package crumbclock.report.compare;
 
 import crumbclock.domain.compare.Cell;
-import crumbclock.domain.compare.Mark;
 import crumbclock.domain.compare.Measure;
 import crumbclock.domain.compare.Row;
 import crumbclock.domain.problem.ProblemClock;
@@ -35,10 +34,10 @@ record Words(ClockText clock) {
         };
     }
 
-    /** {@code best}, {@code worst}, {@code within chance}, or several with commas; empty for none. */
+    /** {@code best}, {@code worst}, or {@code ~} for within chance of the base, or both; empty for none. */
     static String marks(Cell cell) {
-        return Stream.of(cell.mark() == Mark.NONE ? "" : cell.mark().word(), cell.withinChance() ? "within chance" : "")
-                .filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));
+        return Stream.of(cell.mark().word(), cell.withinChance() ? "~" : "").filter(word -> !word.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 
     /** What another seed alone changes; empty when it changes nothing, or was not measured. */
