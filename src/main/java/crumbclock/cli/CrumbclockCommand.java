@@ -12,7 +12,8 @@ import picocli.CommandLine.Spec;
         exitCodeList = {"0:sound, and all orders on time", "1:planned, but an order is late or not possible",
             "2:bad input or options; nothing was written", "3:fault: the audit found a broken rule, or the program failed",
             "130:ended with Ctrl-C; a plan found before that was written"},
-        footer = {"", "Examples:", "  crumbclock check problems/my-weekend.json", "  crumbclock plan problems/my-weekend.json"})
+        footer = {"", "Examples:", "  crumbclock check problems/my-weekend.json", "  crumbclock plan problems/my-weekend.json",
+            "  crumbclock compare problems/my-weekend.json \"away oven from Thu 20:00\" \"drop A2\""})
 final class CrumbclockCommand implements Runnable {
 
     @Spec
@@ -20,6 +21,6 @@ final class CrumbclockCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: plan, check or audit.");
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: plan, compare, check or audit.");
     }
 }

@@ -3,6 +3,8 @@ package crumbclock.cli;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.formats.ProblemReader;
+import crumbclock.formats.change.ChangeReader;
+import crumbclock.formats.change.Scenario;
 import crumbclock.formats.file.SourceFile;
 import crumbclock.formats.issue.Issue;
 import crumbclock.formats.issue.IssueLog;
@@ -22,6 +24,29 @@ final class Inputs {
     /** @throws BadInput with all faults of all files, when there is one */
     static Problem problem(Path file) {
         return read(log -> ProblemReader.read(file, log));
+    }
+
+    /**
+     * A problem with changes: files of changes, or changes in words.
+     *
+     * @throws BadInput with all faults of all files and words, when there is one
+     */
+    static Scenario changed(Path file, List<String> changes) {
+        return read(log -> ProblemReader.draft(file, List.of(), log).flatMap(draft -> ChangeReader.read(changes, draft, log)));
+    }
+
+    /**
+     * The problem as it is, then with each of the changes by itself.
+     *
+     * @throws BadInput with all faults of all files and words, when there is one
+     */
+    static List<Scenario> scenarios(Path file, List<String> changes) {
+        return read(log -> ProblemReader.draft(file, List.of(), log).map(draft -> {
+            List<Scenario> scenarios = new ArrayList<>();
+            ChangeReader.read(List.of(), draft, log).ifPresent(scenarios::add);
+            changes.forEach(change -> ChangeReader.read(List.of(change), draft, log).ifPresent(scenarios::add));
+            return scenarios;
+        }));
     }
 
     /** @throws BadInput with all faults of the file, when there is one */

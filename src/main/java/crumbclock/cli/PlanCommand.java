@@ -6,6 +6,7 @@ import crumbclock.domain.problem.Problem;
 import crumbclock.report.text.PlanSummary;
 import crumbclock.search.SearchLimits;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,6 +39,11 @@ final class PlanCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PROBLEM", description = "Problem file (JSON).")
     private Path problemFile;
 
+    @Option(names = "--change", paramLabel = "CHANGE",
+            description = {"A change of the problem: a file of changes, or words such as \"away oven from Thu 20:00\".",
+                "As often as you like; they apply in their order."})
+    private List<String> changes = List.of();
+
     @Option(names = "--out", paramLabel = "DIR", description = "Folder to write to; otherwise reports/ and the problem's name.")
     private Path out;
 
@@ -62,7 +68,7 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SearchLimits limits = limits();
-        Problem problem = Inputs.problem(problemFile);
+        Problem problem = Inputs.changed(problemFile, changes).problem();
         PlanFiles files = PlanFiles.in(out, problemFile);
         surroundings.interrupt().watch();
         Plan plan;

@@ -44,7 +44,7 @@ final class PlanFiles {
         return new PlanFiles(chosen);
     }
 
-    private static String nameOf(Path problemFile) {
+    static String nameOf(Path problemFile) {
         String name = problemFile.toAbsolutePath().normalize().getFileName().toString();
         return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
     }
@@ -63,11 +63,21 @@ final class PlanFiles {
      * @throws BadInput when the folder cannot be written after all
      */
     void write(Problem problem, Plan plan) {
+        write(folder, texts(problem, plan));
+    }
+
+    /** The files of one plan: name and text. */
+    static Map<String, String> texts(Problem problem, Plan plan) {
         Map<String, String> texts = new LinkedHashMap<>();
         texts.put("plan.json", PlanJson.write(problem, plan));
         texts.put("timetable.csv", TimetableCsv.write(problem, plan));
         texts.put("fridge.csv", FridgeCsv.write(problem, plan));
         texts.put("plan.html", PlanPage.render(problem, plan));
+        return texts;
+    }
+
+    /** @throws BadInput when one of them cannot be written */
+    static void write(Path folder, Map<String, String> texts) {
         for (Map.Entry<String, String> text : texts.entrySet()) {
             Path file = folder.resolve(text.getKey());
             try {

@@ -1,10 +1,6 @@
 package crumbclock.formats;
 
-import crumbclock.domain.kitchen.Kitchen;
-import crumbclock.domain.kitchen.Pool;
 import crumbclock.domain.problem.Problem;
-import crumbclock.domain.problem.Weights;
-import crumbclock.domain.request.BatchRequest;
 import crumbclock.formats.calendar.ProblemCalendar;
 import crumbclock.formats.file.SourceFile;
 import crumbclock.formats.issue.IssueLog;
@@ -19,18 +15,17 @@ import crumbclock.formats.plan.FixedSteps;
 import crumbclock.formats.problem.AllergenCheck;
 import crumbclock.formats.problem.BatchReader;
 import crumbclock.formats.problem.ClockReader;
+import crumbclock.formats.problem.ExpansionWords;
 import crumbclock.formats.problem.MethodBook;
 import crumbclock.formats.problem.NamedFiles;
+import crumbclock.formats.problem.ProblemDraft;
 import crumbclock.formats.problem.ProblemFile;
 import crumbclock.formats.problem.WeightsReader;
-import crumbclock.methods.Expander;
 import crumbclock.methods.ExpansionFault;
 import crumbclock.methods.MethodKind;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** Reads a problem file, the kitchen, methods and orders that it names, and turns them into steps. */
@@ -68,12 +63,29 @@ public final class ProblemReader {
         return SourceFile.read(problemFile, log).flatMap(source -> read(source, moreOrders, log));
     }
 
-    private static Optional<Problem> read(SourceFile source, List<Path> moreOrders, IssueLog log) {
-        return JsonLoader.loadWithSpot(source, "problem", ProblemFile.class, log)
-                .flatMap(loaded -> new ProblemReader(loaded, moreOrders, log).problem());
+    /**
+     * Reads the same, checks it as thoroughly, and stops before the methods come in, so that changes can be applied.
+     *
+     * @return empty when the log holds an issue; otherwise its problem can be made without a fault
+     */
+    public static Optional<ProblemDraft> draft(Path problemFile, List<Path> moreOrders, IssueLog log) {
+        return SourceFile.read(problemFile, log).flatMap(source -> readBoth(source, moreOrders, log)).map(Both::draft);
     }
 
-    private Optional<Problem> problem() {
+    private static Optional<Problem> read(SourceFile source, List<Path> moreOrders, IssueLog log) {
+        return readBoth(source, moreOrders, log).map(Both::problem);
+    }
+
+    private static Optional<Both> readBoth(SourceFile source, List<Path> moreOrders, IssueLog log) {
+        return JsonLoader.loadWithSpot(source, "problem", ProblemFile.class, log)
+                .flatMap(loaded -> new ProblemReader(loaded, moreOrders, log).both());
+    }
+
+    /** What was read, before and after the methods came in. */
+    private record Both(ProblemDraft draft, Problem problem) {
+    }
+
+    private Optional<Both> both() {
         var kitchenFile = kitchenFile();
         var kitchen = kitchenFile.map(loaded -> new KitchenReader(calendar, log).read(loaded));
         var methods = MethodBook.read(root.child("methods"), file.methods().size(), log);
@@ -86,9 +98,11 @@ public final class ProblemReader {
         if (!log.isEmpty()) {
             return Optional.empty();
         }
-        var problem = withFixedSteps(expanded(kitchen.orElseThrow(), methods, batches, orders, weights));
+        var draft = new ProblemDraft(file.title(), calendar, file.bufferMinutes(), kitchen.orElseThrow(), methods.byId(), batches,
+                orders.orders(), weights, List.of(), List.of());
+        var problem = withFixedSteps(draft.problem(fault -> report(fault, orders)));
         checkAllergens(problem, kitchenFile.orElseThrow(), orders);
-        return log.isEmpty() ? Optional.of(problem) : Optional.empty();
+        return log.isEmpty() ? Optional.of(new Both(draft.pinned(problem.fixedSteps()), problem)) : Optional.empty();
     }
 
     private Optional<Loaded<KitchenFile>> kitchenFile() {
@@ -114,21 +128,11 @@ public final class ProblemReader {
         moreOrders.forEach(path -> SourceFile.read(path, log).ifPresent(orders::file));
     }
 
-    private Problem expanded(Kitchen kitchen, MethodBook methods, List<BatchRequest> batches, OrdersReader orders, Weights weights) {
-        Set<String> poolIds = kitchen.pools().stream().map(Pool::id).collect(Collectors.toCollection(TreeSet::new));
-        var work = Expander.expand(orders.orders(), batches, methods.byId(), poolIds, fault -> report(fault, orders));
-        return new Problem(file.title(), calendar.clock(), kitchen, work.orders(), work.batches(), work.steps(), work.waits(),
-                work.coldLimits(), work.lifeLimits(), work.freshnessWishes(), List.of(), weights);
-    }
-
     /** A fault of the expansion, at the line of the cake or batch that it concerns. */
     private void report(ExpansionFault fault, OrdersReader orders) {
-        String mark = "; expected ";
-        int split = fault.message().indexOf(mark);
-        String read = (split < 0 ? fault.message() : fault.message().substring(0, split)).replaceFirst("^read ", "");
-        String expected = split < 0 ? "what its method and this kitchen can make" : fault.message().substring(split + mark.length());
-        if (!orders.faultOfCake(fault.itemId(), read, expected)) {
-            batchSpot(fault.itemId()).fault(log, read, expected, "");
+        var words = ExpansionWords.of(fault);
+        if (!orders.faultOfCake(fault.itemId(), words.read(), words.expected())) {
+            batchSpot(fault.itemId()).fault(log, words.read(), words.expected(), "");
         }
     }
 

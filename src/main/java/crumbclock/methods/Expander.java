@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -36,7 +37,10 @@ public final class Expander {
     private final List<LifeLimit> lifeLimits = new ArrayList<>();
     private final List<FreshnessWish> wishes = new ArrayList<>();
     private final Map<String, String> batchEnds = new LinkedHashMap<>();
+    private final Map<String, Stock.BatchContents> batchContents = new LinkedHashMap<>();
+    private final Set<String> batchesMade = new TreeSet<>();
     private final Map<String, Expansion> cakes = new LinkedHashMap<>();
+    private final Map<String, List<String>> batchesOf = new LinkedHashMap<>();
 
     private Expander(Map<String, Method> methods, Set<String> poolIds, Consumer<ExpansionFault> faults) {
         this.methods = methods;
@@ -55,9 +59,16 @@ public final class Expander {
     public static Expanded expand(List<OrderRequest> orders, List<BatchRequest> batches,
             Map<String, Method> methodsById, Set<String> poolIds, Consumer<ExpansionFault> faults) {
         var expander = new Expander(methodsById, poolIds, faults);
-        batches.forEach(batch -> expander.addBatch(batch, orders));
+        batches.forEach(expander::noteContents);
+        batches.stream().filter(batch -> !batch.inStock()).forEach(batch -> expander.addBatch(batch, orders));
         orders.forEach(expander::addOrder);
         return expander.finish(orders, batches);
+    }
+
+    private void noteContents(BatchRequest batch) {
+        Optional.ofNullable(methods.get(batch.methodId())).filter(method -> method.kind() == MethodKind.BATCH)
+                .ifPresent(method -> batchContents.put(batch.id(), Stock.contents(batch, method,
+                        Choices.of(method, batch.options(), Map.of(), ignored -> { }))));
     }
 
     private void addBatch(BatchRequest batch, List<OrderRequest> orders) {
@@ -68,30 +79,49 @@ public final class Expander {
         }
         int amount = batch.amount();
         var freeFrom = new TreeSet<>(batch.freeFrom());
-        for (CakeRequest cake : orders.stream().flatMap(order -> order.cakes().stream()).toList()) {
-            if (cake.batches().containsValue(batch.id())) {
-                freeFrom.addAll(cake.freeFrom());
-                amount += batch.amount() == 0 ? share(cake, batch) : 0;
+        boolean named = false;
+        boolean taken = false;
+        for (OrderRequest order : orders) {
+            for (CakeRequest cake : order.cakes()) {
+                named |= cake.batches().containsValue(batch.id());
+                var components = components(order, cake, batch.id());
+                freeFrom.addAll(components.isEmpty() ? Set.of() : cake.freeFrom());
+                amount += batch.amount() == 0 ? share(cake, components) : 0;
+                taken |= !components.isEmpty();
             }
         }
+        if (named && !taken) {
+            return; // all that it would go into is there already
+        }
+        batchesMade.add(batch.id());
         var choices = Choices.of(method, batch.options(), Map.of(), fault);
-        var expansion = add(new WorkOrder(batch.id(), method, Scope.ofBatch(amount), choices, batch.contains(),
-                freeFrom, batch.earliest(), "", Map.of(), poolIds), fault);
+        var work = new WorkOrder(batch.id(), method, Scope.ofBatch(amount), choices, batch.contains(),
+                freeFrom, batch.earliest(), "", Map.of(), Stock.NONE, poolIds);
+        var expansion = add(work, fault);
         if (!expansion.made().isEmpty()) {
             batchEnds.put(batch.id(), expansion.lastStepId());
         }
     }
 
     /** What this cake takes from the batch; unknown methods and components are told when the cake's turn comes. */
-    private int share(CakeRequest cake, BatchRequest batch) {
+    private List<Section> components(OrderRequest order, CakeRequest cake, String batchId) {
         var method = methods.get(cake.methodId());
-        if (method == null) {
-            return 0;
+        if (method == null || !cake.batches().containsValue(batchId)) {
+            return List.of();
         }
+        var stock = Stock.of(cake, method, choices(order, cake, method, ignored -> { }), batchContents, ignored -> { });
         return method.sections().stream()
-                .filter(section -> batch.id().equals(cake.batches().get(section.id())))
-                .filter(section -> section.batch() != null && section.batch().amount() != null)
+                .filter(section -> batchId.equals(cake.batches().get(section.id())) && !stock.holds(section)).toList();
+    }
+
+    private static int share(CakeRequest cake, List<Section> components) {
+        return components.stream().filter(section -> section.batch() != null && section.batch().amount() != null)
                 .mapToInt(section -> scope(cake).amount(section.batch().amount())).sum();
+    }
+
+    private static Choices choices(OrderRequest order, CakeRequest cake, Method method, Consumer<String> fault) {
+        return Choices.of(method, cake.options(), Map.of("tiers", cake.tiers().size() > 1 ? "several" : "one",
+                "message", cake.message().isBlank() ? "no" : "yes", "hand-over", HandOverMaker.option(order.way())), fault);
     }
 
     private void addOrder(OrderRequest order) {
@@ -109,17 +139,18 @@ public final class Expander {
         if (method == null || !sized) {
             return;
         }
-        var choices = Choices.of(method, cake.options(), Map.of("tiers", cake.tiers().size() > 1 ? "several" : "one",
-                "message", cake.message().isBlank() ? "no" : "yes", "hand-over", HandOverMaker.option(order.way())),
-                fault);
+        var choices = choices(order, cake, method, fault);
+        var stock = Stock.of(cake, method, choices, batchContents, fault);
         var work = new WorkOrder(cake.id(), method, scope(cake), choices, cake.contains(), cake.freeFrom(),
-                order.earliest(), HandOverMaker.id(order), batchEnds(cake, method, fault), poolIds);
+                order.earliest(), HandOverMaker.id(order), batchEnds(cake, method, stock, fault),
+                stock, poolIds);
         var expansion = add(work, fault);
         if (expansion.made().isEmpty()) {
             fault.accept("method " + method.id() + " makes no step with these options");
             return;
         }
         cakes.put(cake.id(), expansion);
+        batchesOf.put(cake.id(), work.batchEnds().keySet().stream().map(cake.batches()::get).distinct().toList());
         var limits = new Limits(work, expansion);
         lifeLimits.addAll(limits.lives());
         coldLimits.addAll(limits.coldLimits());
@@ -156,9 +187,12 @@ public final class Expander {
     }
 
     /** Section → last step of its batch, for the components that come from one. */
-    private Map<String, String> batchEnds(CakeRequest cake, Method method, Consumer<String> fault) {
+    private Map<String, String> batchEnds(CakeRequest cake, Method method, Stock stock, Consumer<String> fault) {
         var ends = new TreeMap<String, String>();
         cake.batches().forEach((component, batchId) -> {
+            if (stock.contents().containsKey(component) || batchId.equals(CakeRequest.IN_STOCK)) {
+                return;
+            }
             boolean shared = method.sections().stream().anyMatch(s -> s.id().equals(component) && s.batch() != null);
             if (!shared) {
                 fault.accept("read component \"" + component + "\"; expected one of " + String.join(", ",
@@ -188,7 +222,9 @@ public final class Expander {
         batches.forEach(batch -> checked.check("", batch.id(), filled));
         orders.forEach(order -> order.cakes().forEach(cake -> checked.check(order.id(), cake.id(), filled)));
         return new Expanded(orders.stream().map(order -> order(order, contents)).toList(),
-                batches.stream().map(batch -> new Batch(batch.id(), batch.title())).toList(), filled, waits,
+                batches.stream().filter(batch -> batchesMade.contains(batch.id()))
+                        .map(batch -> new Batch(batch.id(), batch.title())).toList(),
+                filled, waits,
                 coldLimits, lifeLimits, wishes);
     }
 
@@ -202,6 +238,6 @@ public final class Expander {
     private Cake cake(OrderRequest order, CakeRequest cake, Contents contents) {
         String finish = cakes.get(cake.id()).finishStepId();
         return new Cake(cake.id(), order.id(), cake.title(), cake.servings(), cake.message(), contents.in(finish),
-                cake.freeFrom(), finish, cake.batches().values().stream().distinct().toList());
+                cake.freeFrom(), finish, batchesOf.get(cake.id()));
     }
 }

@@ -46,7 +46,7 @@ final class Expansion {
     static Expansion of(WorkOrder order, Consumer<String> fault) {
         var expansion = new Expansion(order, fault);
         for (Section section : order.method().sections()) {
-            if (!order.fromBatch(section)) {
+            if (!order.fromBatch(section) && !order.stock().holds(section)) {
                 expansion.makeSection(section);
             }
         }
@@ -83,6 +83,8 @@ final class Expansion {
         if (first) {
             contains.addAll(order.choices().contains(section, section.contains(), true));
         }
+        template.after().forEach(after -> contains.addAll(order.stock().contents().getOrDefault(
+                after.step().isEmpty() ? after.section() : sectionOf(after.step()).id(), Set.of())));
         try {
             made.add(new Made(section, template, tier, StepMaker.make(template, scope,
                     new StepMaker.Names(id(template.id(), tier), name, order.ownerId(), part),

@@ -46,6 +46,9 @@ final class Links {
 
     private void linkAfter(Made step, AfterTemplate after) {
         var section = after.step().isEmpty() ? section(after.section()) : expansion.sectionOf(after.step());
+        if (order.stock().holds(section)) {
+            return;
+        }
         if (order.fromBatch(section)) {
             linkBatch(step, after, section);
         } else {

@@ -1,6 +1,7 @@
 package crumbclock.methods;
 
 import java.util.List;
+import java.util.Set;
 
 /** The method files that ship with the program, as class path resources, and the schema that they follow. */
 public final class MethodLibrary {
@@ -17,6 +18,11 @@ public final class MethodLibrary {
             "/crumbclock/methods/batch-day.json");
 
     private MethodLibrary() {
+    }
+
+    /** Components of a method that a cake may take from stock instead of making them. */
+    public static Set<String> componentsOf(Method method) {
+        return Stock.components(method);
     }
 
     /** Names of the resources, each a {@link MethodFile} in JSON, in the order in which they are read. */

@@ -12,10 +12,12 @@ import java.util.Set;
  * @param earliest   no step before this minute
  * @param handOverId the order's hand-over step; empty when there is none
  * @param batchEnds  section → last step of the shared batch that it is taken from
+ * @param stock      sections that are there already
  * @param poolIds    pools that the kitchen has
  */
 record WorkOrder(String ownerId, Method method, Scope scope, Choices choices, Set<String> contains,
-        Set<String> freeFrom, int earliest, String handOverId, Map<String, String> batchEnds, Set<String> poolIds) {
+        Set<String> freeFrom, int earliest, String handOverId, Map<String, String> batchEnds,
+        Stock stock, Set<String> poolIds) {
 
     boolean fromBatch(Section section) {
         return batchEnds.containsKey(section.id());

@@ -19,6 +19,12 @@ public final class IssueLog {
         return issues.stream().anyMatch(issue -> issue.file().equals(file) && issue.where().equals(where));
     }
 
+    /** Whether something is wrong at this place of a JSON file, or at a value inside it. */
+    public boolean holdsWithin(String file, String pointer) {
+        return issues.stream().anyMatch(issue -> issue.file().equals(file)
+                && (issue.where().equals(pointer) || issue.where().startsWith(pointer + "/")));
+    }
+
     public boolean isEmpty() {
         return issues.isEmpty();
     }

@@ -53,6 +53,11 @@ public final class JsonLoader {
         return bind(usable, spot, type, log);
     }
 
+    /** Binds a part of a file whose whole was checked against its schema already. */
+    public static <T> Optional<T> bound(JsonNode tree, Spot spot, Class<T> type, IssueLog log) {
+        return bind(tree, spot, type, log).map(Loaded::value);
+    }
+
     private static <T> Optional<Loaded<T>> bind(JsonNode tree, Spot spot, Class<T> type, IssueLog log) {
         try {
             return Optional.of(new Loaded<>(MAPPER.treeToValue(tree, type), spot));

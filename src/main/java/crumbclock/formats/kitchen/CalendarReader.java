@@ -13,7 +13,7 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 
 /** Times of a kitchen file to minutes, with an issue for each that is none. */
-record CalendarReader(ProblemCalendar calendar, IssueLog log) {
+public record CalendarReader(ProblemCalendar calendar, IssueLog log) {
 
     /** Shifts, breaks, opening hours: sorted and disjoint; overlapping ones are an issue. */
     List<Span> weekly(Spot spot, Map<String, List<String>> texts) {
@@ -52,7 +52,7 @@ record CalendarReader(ProblemCalendar calendar, IssueLog log) {
     }
 
     /** A stretch whose ends may be open, cut to the problem; empty when none of it lies there. */
-    Span open(Spot spot, String from, String until) {
+    public Span open(Spot spot, String from, String until) {
         int start = from == null ? 0 : moment(spot.child("from"), from).orElse(0);
         int end = until == null ? calendar.clock().horizonMinutes()
                 : moment(spot.child("until"), until).orElse(calendar.clock().horizonMinutes());

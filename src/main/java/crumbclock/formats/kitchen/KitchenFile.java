@@ -11,6 +11,7 @@ public record KitchenFile(String name, List<PersonEntry> people, List<OvenEntry>
         List<SurfaceEntry> surfaces, List<PoolEntry> equipment, Map<String, List<String>> openingHours) {
 
     public KitchenFile {
+        people = orNone(people);
         ovens = orNone(ovens);
         stores = orNone(stores);
         surfaces = orNone(surfaces);

@@ -83,7 +83,7 @@ record CakeConverter(Names names) {
     private Map<String, String> batches(Fields fields) {
         var batches = fields.choices(Field.BATCHES);
         for (String batch : new TreeSet<>(batches.values())) {
-            if (names.complete() && !names.batches().contains(batch)) {
+            if (names.complete() && !names.batches().contains(batch) && !batch.equals(CakeRequest.IN_STOCK)) {
                 fields.fault(Field.BATCHES, "batches that the problem lists under \"batches\"",
                         "There is no batch \"" + batch + "\". " + Nearest.advice(batch, names.batches()));
             }

@@ -1,6 +1,7 @@
 package crumbclock.formats.problem;
 
 import crumbclock.domain.request.BatchRequest;
+import crumbclock.domain.request.CakeRequest;
 import crumbclock.formats.calendar.ClockText;
 import crumbclock.formats.calendar.ProblemCalendar;
 import crumbclock.formats.issue.IssueLog;
@@ -29,6 +30,9 @@ public record BatchReader(ProblemCalendar calendar, Names names, IssueLog log) {
             var entry = entries.get(i);
             if (!seen.add(entry.id())) {
                 at.child("id").fault(log, "an id that no other batch has", "Rename one of the two.");
+            }
+            if (entry.id().equals(CakeRequest.IN_STOCK)) {
+                at.child("id").fault(log, "another id", "\"" + CakeRequest.IN_STOCK + "\" stands for components that are there already.");
             }
             if (names.complete() && !names.batchMethods().contains(entry.method())) {
                 at.child("method").fault(log, "the id of a method that makes batches",

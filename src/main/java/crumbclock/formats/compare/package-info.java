@@ -1,0 +1,2 @@
+/** The table of a comparison as CSV and JSON. */
+package crumbclock.formats.compare;
