@@ -23,7 +23,6 @@ import java.util.List;
 /** Recomputes every rule and wish of a finished timetable. */
 public final class Audit {
 
-    /** W08 compares two plans and so is not for the audit of one. */
     private static final List<Wish> WISHES =
             List.of(Wish.W01, Wish.W02, Wish.W03, Wish.W04, Wish.W05, Wish.W06, Wish.W07);
 
@@ -48,6 +47,9 @@ public final class Audit {
         List<CostLine> cost = new ArrayList<>();
         cost.add(costLine(ConstraintNames.LATENESS, "minutes late and orders not made", true, analysis));
         WISHES.forEach(wish -> cost.add(costLine(wish.name(), wish.title(), false, analysis)));
+        if (!problem.kept().isNone()) {
+            cost.add(costLine(Wish.W08.name(), Wish.W08.title(), false, analysis));
+        }
         return new AuditResult(findings(analysis), cost, -analysis.score().mediumScore(), -analysis.score().softScore());
     }
 

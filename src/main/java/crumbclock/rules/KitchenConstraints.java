@@ -50,7 +50,8 @@ public final class KitchenConstraints implements ConstraintProvider {
             OrderWishes::lateOrder, OrderWishes::lateNotPossible, OrderWishes::w01Buffer, OrderWishes::w02Freshness,
             PeopleWishes::w03Spread, PeopleWishes::w03OddHours, PeopleWishes::w03Uneven,
             PeopleWishes::w04WorkChange, PeopleWishes::w04CakeChange, PeopleWishes::w04ExtraFinisher,
-            KitchenWishes::w05Oven, KitchenWishes::w06Behind, KitchenWishes::w07End);
+            KitchenWishes::w05Oven, KitchenWishes::w06Behind, KitchenWishes::w07End,
+            KeptWishes::w08Moved, KeptWishes::w08OtherHands, KeptWishes::w08OtherTouch);
 
     @Override
     public Constraint[] defineConstraints(ConstraintFactory factory) {

@@ -62,7 +62,7 @@ class ClockChangeTest {
         var cake = new Cake("cake", "order", "cake", 10, "", Set.of(), Set.of(), "cake/coat", List.of());
         var order = new Order("order", "order", List.of(cake),
                 new HandOver(HandOverWay.SET_ASIDE, "", 0, 0, minute("2026-03-29T10:00")), 1, 0);
-        var doneEarly = new Weights(100, 0, Weights.DEFAULT.notPossible(), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 0, 1440);
+        var doneEarly = new Weights(100, 0, Weights.DEFAULT.notPossible(), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 0, 1440, 0, 0);
         return new Problem("clock change", clock, kitchen, List.of(order), List.of(),
                 List.of(handsOn("cake/fill", 30).build(), resting("cake/chill", chillMinutes, chillMinutes).build(),
                         handsOn("cake/coat", 60).build()),

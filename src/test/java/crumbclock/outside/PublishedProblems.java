@@ -24,7 +24,7 @@ public final class PublishedProblems {
     static final String LAST = "project/end";
 
     private static final Weights MAKESPAN = new Weights(0, 0, Weights.DEFAULT.notPossible(), 0, 0, 0, 0, 0, 0, 0, 0, 0,
-            0, 0, 1, 0, 1440);
+            0, 0, 1, 0, 1440, 0, 0);
 
     private PublishedProblems() {
     }

@@ -29,7 +29,7 @@ final class TinyKitchens {
 
     private static final int HORIZON = 720;
     private static final Weights LATE_AND_END = new Weights(10, 0, Weights.DEFAULT.notPossible(), 0, 0, 0, 0, 0, 0, 0, 0,
-            0, 0, 0, 1, 0, 1440);
+            0, 0, 0, 1, 0, 1440, 0, 0);
 
     private final Random random;
     private final ProblemBuilder problem = aProblem().startingAt(8 * 60).horizon(HORIZON).weights(LATE_AND_END)

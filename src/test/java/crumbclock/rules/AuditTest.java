@@ -17,6 +17,7 @@ import crumbclock.domain.plan.Rule;
 import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.plan.TouchEnd;
 import crumbclock.domain.plan.UnitUse;
+import crumbclock.domain.problem.KeptPlan;
 import crumbclock.fixture.TimetableBuilder;
 import crumbclock.fixture.TwoCakeMonday;
 import crumbclock.units.Span;
@@ -37,6 +38,22 @@ class AuditTest {
         assertThat(result.cost()).filteredOn(CostLine::medium).extracting(CostLine::name).containsExactly("lateness");
         assertThat(result.mediumCost()).isZero();
         assertThat(result.softCost()).isEqualTo(result.cost().stream().mapToLong(CostLine::points).sum());
+    }
+
+    @Test
+    void should_tell_how_far_a_plan_is_from_the_one_that_people_have() {
+        var known = KeptPlan.of(TwoCakeMonday.timetable(), 500);
+        var problem = TwoCakeMonday.problem().withKept(known);
+
+        assertThat(known.steps()).isNotEmpty().allMatch(step -> step.start() >= 500);
+        assertThat(line(Audit.audit(problem, TwoCakeMonday.timetable()).cost(), "W08"))
+                .isEqualTo(new CostLine("W08", "keep to the known plan", false, 0, 0));
+        // B is handed over 60 min later than known, five hours and more after 500, by the same person
+        var told = known.steps().stream().filter(step -> step.stepId().equals("B/hand")).findFirst().orElseThrow();
+        var moved = copyOf(TwoCakeMonday.timetable()).changeStep("B/hand", step -> new PlacedStep("B/hand",
+                told.start() + 60, told.start() + 65,
+                List.of(new PersonWork("ben", List.of(new Span(told.start() + 60, told.start() + 65)))), List.of(), "", "")).build();
+        assertThat(line(Audit.audit(problem, moved).cost(), "W08").points()).isEqualTo(60 * 2 * 2);
     }
 
     /** Worked by hand from the fixture's times and the default weights. */

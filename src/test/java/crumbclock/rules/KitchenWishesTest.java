@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class KitchenWishesTest {
 
     private static final Weights WEIGHTS =
-            new Weights(100, 5000, 100_000_000, 4, 1, 1, 3, 0, 5, 3, 30, 60, 1, 15, 2, 420, 1320);
+            new Weights(100, 5000, 100_000_000, 4, 1, 1, 3, 0, 5, 3, 30, 60, 1, 15, 2, 420, 1320, 2, 20);
 
     @Test
     void should_wish_for_few_heat_ups_and_short_runs() {

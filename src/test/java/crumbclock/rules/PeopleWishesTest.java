@@ -21,7 +21,7 @@ class PeopleWishesTest {
 
     /** 2 a spread minute, 3 an odd one, 7 an uneven one; 5 and 3 for changes, 30 for another finisher; 7:00 to 22:00. */
     private static final Weights WEIGHTS =
-            new Weights(100, 5000, 100_000_000, 4, 1, 2, 3, 7, 5, 3, 30, 60, 1, 15, 0, 420, 1320);
+            new Weights(100, 5000, 100_000_000, 4, 1, 2, 3, 7, 5, 3, 30, 60, 1, 15, 0, 420, 1320, 2, 20);
 
     @ParameterizedTest
     @CsvSource({"510, 60", "600, 240"})

@@ -18,10 +18,12 @@ import java.util.List;
  * {@code ownerId} is the order's id.
  *
  * @param steps in a fixed order: orders as read, in each the cakes as read, in each the steps as the method has them
+ * @param kept  the plan that people already have; {@link KeptPlan#NONE} when there is none
  */
 public record Problem(String title, ProblemClock clock, Kitchen kitchen, List<Order> orders, List<Batch> batches,
         List<Step> steps, List<Wait> waits, List<ColdLimit> coldLimits, List<LifeLimit> lifeLimits,
-        List<FreshnessWish> freshnessWishes, List<FixedStep> fixedSteps, Weights weights) {
+        List<FreshnessWish> freshnessWishes, List<FixedStep> fixedSteps, Weights weights,
+        KeptPlan kept) {
 
     public Problem {
         orders = List.copyOf(orders);
@@ -32,6 +34,26 @@ public record Problem(String title, ProblemClock clock, Kitchen kitchen, List<Or
         lifeLimits = List.copyOf(lifeLimits);
         freshnessWishes = List.copyOf(freshnessWishes);
         fixedSteps = List.copyOf(fixedSteps);
+    }
+
+    /** A problem that nobody has a plan for yet. */
+    public Problem(String title, ProblemClock clock, Kitchen kitchen, List<Order> orders, List<Batch> batches,
+            List<Step> steps, List<Wait> waits, List<ColdLimit> coldLimits, List<LifeLimit> lifeLimits,
+            List<FreshnessWish> freshnessWishes, List<FixedStep> fixedSteps, Weights weights) {
+        this(title, clock, kitchen, orders, batches, steps, waits, coldLimits, lifeLimits, freshnessWishes, fixedSteps,
+                weights, KeptPlan.NONE);
+    }
+
+    /** The same with other steps recorded or pinned. */
+    public Problem withFixedSteps(List<FixedStep> fixed) {
+        return new Problem(title, clock, kitchen, orders, batches, steps, waits, coldLimits, lifeLimits, freshnessWishes,
+                fixed, weights, kept);
+    }
+
+    /** The same with a plan to keep to. */
+    public Problem withKept(KeptPlan plan) {
+        return new Problem(title, clock, kitchen, orders, batches, steps, waits, coldLimits, lifeLimits, freshnessWishes,
+                fixedSteps, weights, plan);
     }
 
     /** All cakes of all orders, as read. */

@@ -20,10 +20,13 @@ package crumbclock.domain.problem;
  * @param endMinute       W07, for each minute from the problem's start to the end of the last step
  * @param earlyBefore     minute of the day, 0 to 1440
  * @param lateAfter       minute of the day, 0 to 1440
+ * @param movedMinute     W08, for each minute that a step of the kept plan moves, × how near in time it is
+ * @param otherHands      W08, for each person who has to do what the kept plan had somebody else do, × how near in time
  */
 public record Weights(int lateMinute, int lateOrder, int notPossible, int bufferMinute, int staleMinute,
         int spreadMinute, int oddHourMinute, int unevenMinute, int workChange, int cakeChange, int extraFinisher,
-        int heatUp, int ovenMinute, int behind, int endMinute, int earlyBefore, int lateAfter) {
+        int heatUp, int ovenMinute, int behind, int endMinute, int earlyBefore, int lateAfter,
+        int movedMinute, int otherHands) {
 
     /** The weights that hold when a problem names none. */
     public static final Weights DEFAULT = new Weights(
@@ -42,5 +45,7 @@ public record Weights(int lateMinute, int lateOrder, int notPossible, int buffer
             1, // energy, and somebody tied to the house
             15, // lifting one cake over another
             0, // off: batch days switch it on
-            7 * 60, 22 * 60);
+            7 * 60, 22 * 60,
+            2, // a moved step has to be told, and told again when it matters; twice a minute less fresh
+            20); // handing work over takes longer than moving it by a few minutes
 }

@@ -39,12 +39,14 @@ public final class CostMeter {
     private final long[][] sequence;
     private final int[] sequenceSize;
     private final boolean[] finisher;
+    private final KeptMeter kept;
 
     public CostMeter(Decoder decoder) {
         this.decoder = decoder;
         compiled = decoder.compiled();
         board = decoder.board();
         weights = compiled.problem.weights();
+        kept = new KeptMeter(board);
         List<Person> people = compiled.kitchen().people();
         peopleCount = people.size();
         hasShift = new boolean[peopleCount];
@@ -99,7 +101,7 @@ public final class CostMeter {
         if (weights.behind() > 0) {
             soft += (long) board.shelves.countBehind() * weights.behind();
         }
-        return new Cost(medium, soft + (long) lastEnd() * weights.endMinute());
+        return new Cost(medium, soft + (long) lastEnd() * weights.endMinute() + kept.points());
     }
 
     private int realStart(Task task) {

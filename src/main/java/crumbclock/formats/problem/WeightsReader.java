@@ -19,7 +19,8 @@ public record WeightsReader(Spot spot, Map<String, String> named, IssueLog log) 
                 points("workChange", usual.workChange()), points("cakeChange", usual.cakeChange()),
                 points("extraFinisher", usual.extraFinisher()), points("heatUp", usual.heatUp()),
                 points("ovenMinute", usual.ovenMinute()), points("behind", usual.behind()), points("endMinute", usual.endMinute()),
-                timeOfDay("earlyBefore", usual.earlyBefore()), timeOfDay("lateAfter", usual.lateAfter()));
+                timeOfDay("earlyBefore", usual.earlyBefore()), timeOfDay("lateAfter", usual.lateAfter()),
+                points("movedMinute", usual.movedMinute()), points("otherHands", usual.otherHands()));
     }
 
     /** The schema has checked that it is whole and in range; "30.0" is whole, too. */

@@ -66,6 +66,8 @@ final class PlanReader {
 
     private void readProblem() {
         facts.add(problem.weights());
+        facts.add(problem.kept());
+        facts.addAll(problem.kept().steps());
         facts.addAll(problem.steps());
         facts.addAll(problem.waits());
         facts.addAll(problem.coldLimits());
