@@ -14,9 +14,9 @@ import crumbclock.search.SearchResult;
  * @param schedules generated in all
  * @param seconds   by the clock, without the audit
  */
-record Attempt(int end, long schedules, double seconds) {
+public record Attempt(int end, long schedules, double seconds) {
 
-    static final int NONE = -1;
+    public static final int NONE = -1;
 
     /** Searches within the budget. The answer is what stood when the budget was used up. */
     static Attempt within(Problem problem, int minutesPerUnit, SearchLimits limits, Budget budget) {

@@ -7,7 +7,7 @@ import crumbclock.search.SearchLimits;
 import picocli.CommandLine.Option;
 
 /** How long a search may take for an instance, and how the instance's time becomes minutes. */
-final class TimeOptions {
+public final class TimeOptions {
 
     @Option(names = "--seconds", paramLabel = "N", defaultValue = "10",
             description = "Most seconds for each instance (default: ${DEFAULT-VALUE}).")
@@ -17,7 +17,7 @@ final class TimeOptions {
             description = "Minutes that a unit of the instance's time lasts (default: ${DEFAULT-VALUE}).")
     private int minutesPerUnit;
 
-    int seconds() {
+    public int seconds() {
         return seconds;
     }
 
@@ -26,7 +26,7 @@ final class TimeOptions {
     }
 
     /** Searches until the time is up or the makespan reaches {@code goal}; a goal below 0 is never reached. */
-    Attempt attempt(Network network, long seed, int goal) {
+    public Attempt attempt(Network network, long seed, int goal) {
         Problem problem = PublishedProblems.of(network.inMinutes(minutesPerUnit));
         Budget budget = Budget.ofSeconds(seconds, goal < 0 ? Long.MIN_VALUE : (long) goal * minutesPerUnit);
         return Attempt.within(problem, minutesPerUnit, SearchLimits.ofMillis(seed, 1000L * seconds, Long.MAX_VALUE), budget);
