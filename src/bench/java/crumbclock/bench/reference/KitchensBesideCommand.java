@@ -67,13 +67,14 @@ public final class KitchensBesideCommand implements Callable<Integer> {
                 exact.seconds(), Setting.read());
     }
 
-    /** No points for hours, calm, ovens and reach. */
+    /** No points for hours, calm, ovens, reach and what a kept plan says. */
     private static Problem onlyWhatBothKnow(Problem problem) {
         Weights all = problem.weights();
         Weights few = new Weights(all.lateMinute(), all.lateOrder(), all.notPossible(), all.bufferMinute(), all.staleMinute(),
-                0, 0, 0, 0, 0, 0, 0, 0, 0, all.endMinute(), all.earlyBefore(), all.lateAfter());
+                0, 0, 0, 0, 0, 0, 0, 0, 0, all.endMinute(), all.earlyBefore(), all.lateAfter(),
+                0, 0);
         return new Problem(problem.title(), problem.clock(), problem.kitchen(), problem.orders(), problem.batches(),
                 problem.steps(), problem.waits(), problem.coldLimits(), problem.lifeLimits(), problem.freshnessWishes(),
-                problem.fixedSteps(), few);
+                problem.fixedSteps(), few, problem.kept());
     }
 }
