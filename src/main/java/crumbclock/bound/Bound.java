@@ -16,6 +16,9 @@ import java.util.Set;
  */
 public final class Bound {
 
+    /** Orders times steps, beyond which single orders are looked at by waits and calendars alone. */
+    private static final long MOST_LOOKS = 200_000;
+
     private final Problem problem;
     private final CompiledProblem compiled;
     private final Scope scope;
@@ -54,7 +57,9 @@ public final class Bound {
     }
 
     private OrderBound alone(int order) {
-        Proof own = proof.with(scope.of(List.of(order)));
+        boolean[] in = scope.of(List.of(order));
+        boolean many = (long) compiled.orders.length * compiled.tasks.length > MOST_LOOKS;
+        Proof own = many ? proof.withoutResources(in) : proof.with(in);
         String id = problem.orders().get(order).id();
         if (own.isContradicted(new Lateness.HandOvers(compiled, proof.net.horizon))) {
             return new OrderBound(id, false, -1, -1, 0);

@@ -23,6 +23,7 @@ final class Calendars {
     /** For touches, by person: the same, but recorded work that may be put down does not count. */
     final long[][] touch;
     final Presence[] presence;
+    final Presence[] touchPresence;
     /** Somebody is in the kitchen, as far as shifts go (rule R05). */
     final long[] watched;
     /** By cavity: not away. */
@@ -47,8 +48,10 @@ final class Calendars {
         }
         recordedWork();
         presence = new Presence[work.length];
+        touchPresence = new Presence[work.length];
         for (int person = 0; person < work.length; person++) {
             presence[person] = new Presence(work[person], horizon);
+            touchPresence[person] = new Presence(touch[person], horizon);
         }
         List<Span> stretches = joined(people.stream().flatMap(person -> person.shifts().stream()).toList());
         watched = compiled.calendar(stretches);

@@ -1,7 +1,6 @@
 package crumbclock.bound;
 
 import crumbclock.bound.Use.When;
-import crumbclock.engine.model.Bits;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.engine.model.Task;
 import crumbclock.units.Span;
@@ -38,15 +37,16 @@ final class HandResources {
         List<Resource> all = new ArrayList<>();
         for (Set<Integer> group : groups()) {
             int[] people = group.stream().mapToInt(Integer::intValue).toArray();
-            Supply supply = supply(people);
             List<Use> work = new ArrayList<>();
             List<Use> solid = new ArrayList<>();
             for (Task task : compiled.tasks) {
                 add(task, group, work, solid);
             }
-            all.add(new Resource("work of " + people.length, supply, people.length, work));
+            all.add(new Resource("work of " + people.length, supply(people, calendars.presence), people.length, work));
             if (solid.stream().anyMatch(use -> use.when() != When.ALL)) {
-                all.add(new Resource("work and touches of " + people.length, supply, people.length, solid));
+                // a touch may fall into recorded work that may be put down
+                all.add(new Resource("work and touches of " + people.length, supply(people, calendars.touchPresence),
+                        people.length, solid));
             }
         }
         return all;
@@ -101,34 +101,33 @@ final class HandResources {
     }
 
     /** Person minutes; of a day no more than each may work (rule R03). */
-    private Supply supply(int[] people) {
+    private Supply supply(int[] people, Presence[] presence) {
         long[] perMinute = new long[compiled.horizon];
         List<Integer> limited = new ArrayList<>();
         for (int person : people) {
-            if (isLimited(person)) {
+            if (isLimited(person, presence[person])) {
                 limited.add(person);
                 continue;
             }
             for (int minute = 0; minute < perMinute.length; minute++) {
-                perMinute[minute] += Bits.get(calendars.work[person], minute) ? 1 : 0;
+                perMinute[minute] += presence[person].in(minute, minute + 1);
             }
         }
         Supply free = Supply.of(perMinute, 0);
         return limited.isEmpty() ? free : (from, until) -> free.in(from, until)
-                + limited.stream().mapToLong(person -> limited(person, from, until)).sum();
+                + limited.stream().mapToLong(person -> limited(person, presence[person], from, until)).sum();
     }
 
-    private boolean isLimited(int person) {
+    private boolean isLimited(int person, Presence presence) {
         int most = compiled.kitchen().people().get(person).mostMinutesADay();
-        return compiled.days.stream().anyMatch(day -> calendars.presence[person].in(day.start(), day.end()) > most);
+        return compiled.days.stream().anyMatch(day -> presence.in(day.start(), day.end()) > most);
     }
 
-    private long limited(int person, int from, int until) {
+    private long limited(int person, Presence presence, int from, int until) {
         int most = compiled.kitchen().people().get(person).mostMinutesADay();
         long minutes = 0;
         for (Span day : compiled.days) {
-            minutes += Math.min(most,
-                    calendars.presence[person].in(Math.max(from, day.start()), Math.min(until, day.end())));
+            minutes += Math.min(most, presence.in(Math.max(from, day.start()), Math.min(until, day.end())));
         }
         return minutes;
     }

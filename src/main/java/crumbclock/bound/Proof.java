@@ -48,6 +48,11 @@ final class Proof {
         return new Proof(net, mirror, resources, others);
     }
 
+    /** The same for other tasks, by waits and calendars alone: quick, where there are very many. */
+    Proof withoutResources(boolean[] others) {
+        return new Proof(net, mirror, List.of(), others);
+    }
+
     /** Whether waits and calendars leave each task a place. */
     boolean isPossible() {
         return possible;

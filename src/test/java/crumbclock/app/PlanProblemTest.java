@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import crumbclock.bound.Bound;
+import crumbclock.domain.plan.LowerBound;
 import crumbclock.domain.plan.Plan;
 import crumbclock.engine.cost.Cost;
 import crumbclock.fixture.TwoCakeMonday;
@@ -12,6 +14,7 @@ import crumbclock.rules.AuditResult;
 import crumbclock.search.SearchLimits;
 import crumbclock.search.SearchListener;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class PlanProblemTest {
@@ -44,7 +47,8 @@ class PlanProblemTest {
     @Test
     void auditTakesNoNoticeOfWhatThePlanSaysOfItself() {
         // given
-        var boast = new Plan("Monday", TwoCakeMonday.timetable(), List.of(), List.of(), 1, 1, new Plan.SearchNote(9, 9));
+        var boast = new Plan("Monday", TwoCakeMonday.timetable(), List.of(), List.of(), 1, 1, new Plan.SearchNote(9, 9),
+                Optional.of(new LowerBound(1, 1, 1, true, List.of())));
 
         // when
         Plan audited = AuditPlan.audit(TwoCakeMonday.problem(), boast);
@@ -52,7 +56,8 @@ class PlanProblemTest {
         // then
         AuditResult audit = Audit.audit(TwoCakeMonday.problem(), TwoCakeMonday.timetable());
         assertThat(audited).isEqualTo(new Plan("Monday", TwoCakeMonday.timetable(), audit.findings(), audit.cost(),
-                audit.mediumCost(), audit.softCost(), new Plan.SearchNote(9, 9)));
+                audit.mediumCost(), audit.softCost(), new Plan.SearchNote(9, 9),
+                Optional.of(Bound.of(TwoCakeMonday.problem()))));
         assertThat(audited.softCost()).isNotEqualTo(1);
     }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.chocosolver.solver.Model;
+import org.chocosolver.solver.Solution;
 import org.chocosolver.solver.Solver;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.BoolVar;
@@ -62,6 +63,17 @@ final class ChocoKitchen {
      */
     static Cost leastCost(Problem problem, long mostNodes) {
         return new ChocoKitchen(problem).solve(mostNodes);
+    }
+
+    /**
+     * The earliest minute at which the last step of any plan can end, however late orders are, proven.
+     *
+     * @throws AssertionError as above
+     */
+    static int leastEnd(Problem problem, long mostNodes) {
+        ChocoKitchen kitchen = new ChocoKitchen(problem);
+        IntVar last = kitchen.lastEnd();
+        return kitchen.least(last, mostNodes, last).getIntVal(last);
     }
 
     private void step(Step step) {
@@ -213,8 +225,7 @@ final class ChocoKitchen {
     }
 
     private Cost solve(long mostNodes) {
-        IntVar last = model.intVar("last end", 0, horizon);
-        model.max(last, end.values().toArray(IntVar[]::new)).post();
+        IntVar last = lastEnd();
         List<IntVar> late = new ArrayList<>();
         List<Integer> points = new ArrayList<>();
         for (Order order : problem.orders()) {
@@ -232,19 +243,30 @@ final class ChocoKitchen {
         IntVar cost = model.intVar("cost", 0, most * first);
         model.scalar(new IntVar[] {lateness, last}, new int[] {first, problem.weights().endMinute()}, "=", cost).post();
 
+        var best = least(cost, mostNodes, lateness, last);
+        return new Cost(best.getIntVal(lateness), (long) best.getIntVal(last) * problem.weights().endMinute());
+    }
+
+    private IntVar lastEnd() {
+        IntVar last = model.intVar("last end", 0, horizon);
+        model.max(last, end.values().toArray(IntVar[]::new)).post();
+        return last;
+    }
+
+    private Solution least(IntVar objective, long mostNodes, IntVar... results) {
         Solver solver = model.getSolver();
         List<BoolVar> decisions = new ArrayList<>(choices);
         decisions.addAll(orders);
         solver.setSearch(Search.domOverWDegSearch(decisions.toArray(IntVar[]::new)),
                 Search.minDomLBSearch(start.values().toArray(IntVar[]::new)),
                 Search.minDomLBSearch(end.values().toArray(IntVar[]::new)),
-                Search.inputOrderLBSearch(lateness, last));
+                Search.inputOrderLBSearch(results));
         solver.limitNode(mostNodes);
-        var best = solver.findOptimalSolution(cost, false);
+        var best = solver.findOptimalSolution(objective, false);
         if (best == null || solver.isStopCriterionMet()) {
             throw new AssertionError("no proof: " + (best == null ? "no plan found" : "stopped") + " after "
                     + solver.getNodeCount() + " decisions");
         }
-        return new Cost(best.getIntVal(lateness), (long) best.getIntVal(last) * problem.weights().endMinute());
+        return best;
     }
 }

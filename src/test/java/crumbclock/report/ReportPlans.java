@@ -7,6 +7,8 @@ import static crumbclock.report.ReportFixture.span;
 import crumbclock.domain.plan.Cleaning;
 import crumbclock.domain.plan.CostLine;
 import crumbclock.domain.plan.Finding;
+import crumbclock.domain.plan.LowerBound;
+import crumbclock.domain.plan.LowerBound.OrderBound;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.OvenRun;
 import crumbclock.domain.plan.PanPlace;
@@ -23,6 +25,7 @@ import crumbclock.units.Span;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Plans made by hand for {@link ReportFixture#problem()}. */
 public final class ReportPlans {
@@ -92,7 +95,10 @@ public final class ReportPlans {
                 new CostLine("lateness", "lateness", true, 12_500, 1),
                 new CostLine("W01", "a buffer before the hand-over", false, 300, 1),
                 new CostLine("W03", "few, even and ordinary hours", false, 921, 3)), 12_500, 1_221,
-                new Plan.SearchNote(7, 4_200));
+                new Plan.SearchNote(7, 4_200), Optional.of(new LowerBound(6_000, 12, sat(13, 17), false, List.of(
+                        new OrderBound("A1", true, sat(8, 6), sat(10, 0), 0),
+                        new OrderBound("A2", true, sat(11, 22), sat(12, 42), 12),
+                        new OrderBound("A3", false, -1, -1, 0)))));
     }
 
     private static List<PlacedStep> steps() {

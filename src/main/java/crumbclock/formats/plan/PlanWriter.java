@@ -36,7 +36,6 @@ final class PlanWriter {
         root.putObject("search").put("seed", plan.search().seed()).put("schedules", plan.search().schedules());
         root.put("mediumCost", plan.mediumCost());
         root.put("softCost", plan.softCost());
-        plan.bound().ifPresent(bound -> bound(bound, root.putObject("bound")));
         list(root, "cost", plan.cost(), (line, node) -> node.put("name", line.name()).put("title", line.title())
                 .put("medium", line.medium()).put("points", line.points()).put("matches", line.matches()));
         list(root, "findings", plan.findings(), (finding, node) -> {
@@ -68,6 +67,7 @@ final class PlanWriter {
             node.put("pool", cleaning.poolId()).put("unit", cleaning.unit() + 1);
             span(node, cleaning.when());
         });
+        plan.bound().ifPresent(bound -> bound(bound, root.putObject("bound")));
         return JsonText.write(root);
     }
 

@@ -17,6 +17,8 @@ import crumbclock.domain.order.Order;
 import crumbclock.domain.plan.Cleaning;
 import crumbclock.domain.plan.CostLine;
 import crumbclock.domain.plan.Finding;
+import crumbclock.domain.plan.LowerBound;
+import crumbclock.domain.plan.LowerBound.OrderBound;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.OvenRun;
 import crumbclock.domain.plan.PanPlace;
@@ -93,7 +95,8 @@ class PlanJsonTest {
                         new Outcome("B2", false, -1, -1, 0, 0, List.of(new Outcome.Reason(Rule.R03, "nobody is there")), List.of())));
         return new Plan("Clock \"change\"", timetable, List.of(new Finding(Rule.R17, List.of("B2"), "", new Span(0, 0), "B2: not made")),
                 List.of(new CostLine("lateness", "lateness", true, 100_000_000, 1), new CostLine("W05", "oven used well", false, 115, 2)),
-                100_000_000, 115, new Plan.SearchNote(-7, 12_345));
+                100_000_000, 115, new Plan.SearchNote(-7, 12_345), Optional.of(new LowerBound(100_000_000, 0, 410, false,
+                        List.of(new OrderBound("A1", true, 410, 410, 0), new OrderBound("B2", false, -1, -1, 0)))));
     }
 
     private static List<String> issuesOf(String text) {
@@ -130,7 +133,7 @@ class PlanJsonTest {
         var table = PLAN.timetable();
         var turned = new Timetable(List.of(table.steps().get(2), table.steps().get(1), table.steps().get(0)),
                 List.of(table.touches().get(1), table.touches().get(0)), table.ovenRuns(), table.pans(), table.placements(), table.cleanings(), table.outcomes());
-        var mixedUp = new Plan(PLAN.problemTitle(), turned, PLAN.findings(), PLAN.cost(), PLAN.mediumCost(), PLAN.softCost(), PLAN.search());
+        var mixedUp = new Plan(PLAN.problemTitle(), turned, PLAN.findings(), PLAN.cost(), PLAN.mediumCost(), PLAN.softCost(), PLAN.search(), PLAN.bound());
 
         // then
         assertThat(PlanJson.read("plan.json", PlanJson.write(PROBLEM, mixedUp), PROBLEM, new IssueLog())).contains(PLAN);

@@ -107,6 +107,16 @@ class PlanPageTest {
     }
 
     @Test
+    void tells_what_no_plan_can_beat_unless_the_plan_does_not_hold() {
+        assertThat(page).contains("No plan with these orders can be less than 12 min late in all; this one is 25 min.",
+                "No plan with these orders can end before Sat 13:17; this one ends 13:30.",
+                "Cannot be ready before Sat 11:22, whatever else waits: at least 12 min late.",
+                "Cannot be made by any plan, whatever else waits.");
+        assertThat(PlanPage.render(ReportFixture.problem(), ReportPlans.unsound())).doesNotContain("No plan")
+                .doesNotContain("whatever else waits");
+    }
+
+    @Test
     void a_sound_plan_says_so_and_has_no_alarm() {
         assertThat(page).contains("Sound.").doesNotContain("This plan does not hold");
     }
