@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Checks every rule of a plan file again, whoever wrote it. */
@@ -27,13 +28,16 @@ final class AuditCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "PLAN", description = "The plan.json that was made of it.")
     private Path planFile;
 
+    @Mixin
+    private ChangeOption change;
+
     AuditCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
 
     @Override
     public Integer call() {
-        Problem problem = Inputs.problem(problemFile);
+        Problem problem = Inputs.changed(problemFile, change.changes()).problem();
         Plan told = Inputs.plan(planFile, problem);
         Plan audited = AuditPlan.audit(problem, told);
         PrintStream out = surroundings.out();

@@ -4,6 +4,7 @@ import crumbclock.domain.problem.Problem;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Reads a problem and everything it names, and plans nothing. */
@@ -18,13 +19,16 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PROBLEM", description = "Problem file (JSON).")
     private Path problemFile;
 
+    @Mixin
+    private ChangeOption change;
+
     CheckCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
 
     @Override
     public Integer call() {
-        Problem problem = Inputs.problem(problemFile);
+        Problem problem = Inputs.changed(problemFile, change.changes()).problem();
         surroundings.out().println(problemFile + ": all well. " + count(problem.orders().size(), "order") + ", "
                 + count(problem.cakes().size(), "cake") + ", " + count(problem.batches().size(), "batch") + ", "
                 + count(problem.steps().size(), "step") + "; "

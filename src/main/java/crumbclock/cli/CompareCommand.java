@@ -83,7 +83,7 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         checkOptions();
         List<Scenario> scenarios = Inputs.scenarios(problemFile, changes);
-        Path folder = PlanFiles.in(out == null ? Path.of("reports", PlanFiles.nameOf(problemFile) + "-compared") : out, problemFile).folder();
+        Path folder = PlanFiles.in(out == null ? PlanFiles.usual(problemFile, "compared") : out, problemFile).folder();
         surroundings.interrupt().watch();
         Comparison comparison = comparison(scenarios);
         CompareFiles.write(folder, comparison);

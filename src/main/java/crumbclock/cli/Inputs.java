@@ -21,11 +21,6 @@ final class Inputs {
     private Inputs() {
     }
 
-    /** @throws BadInput with all faults of all files, when there is one */
-    static Problem problem(Path file) {
-        return read(log -> ProblemReader.read(file, log));
-    }
-
     /**
      * A problem with changes: files of changes, or changes in words.
      *

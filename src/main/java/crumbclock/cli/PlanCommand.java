@@ -3,12 +3,13 @@ package crumbclock.cli;
 import crumbclock.app.PlanProblem;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
+import crumbclock.formats.change.Scenario;
 import crumbclock.report.text.PlanSummary;
 import crumbclock.search.SearchLimits;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -39,12 +40,11 @@ final class PlanCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PROBLEM", description = "Problem file (JSON).")
     private Path problemFile;
 
-    @Option(names = "--change", paramLabel = "CHANGE",
-            description = {"A change of the problem: a file of changes, or words such as \"away oven from Thu 20:00\".",
-                "As often as you like; they apply in their order."})
-    private List<String> changes = List.of();
+    @Mixin
+    private ChangeOption change;
 
-    @Option(names = "--out", paramLabel = "DIR", description = "Folder to write to; otherwise reports/ and the problem's name.")
+    @Option(names = "--out", paramLabel = "DIR",
+            description = "Folder to write to; otherwise reports/ and the problem's name, with that of its changes.")
     private Path out;
 
     @Option(names = "--seconds", paramLabel = "N", description = "Search for N seconds.")
@@ -68,8 +68,10 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SearchLimits limits = limits();
-        Problem problem = Inputs.changed(problemFile, changes).problem();
-        PlanFiles files = PlanFiles.in(out, problemFile);
+        Scenario scenario = Inputs.changed(problemFile, change.changes());
+        Problem problem = scenario.problem();
+        boolean own = out == null && !scenario.name().isEmpty();
+        PlanFiles files = PlanFiles.in(own ? PlanFiles.usual(problemFile, scenario.name()) : out, problemFile);
         surroundings.interrupt().watch();
         Plan plan;
         try (Progress progress = progress(limits)) {

@@ -44,7 +44,12 @@ final class PlanFiles {
         return new PlanFiles(chosen);
     }
 
-    static String nameOf(Path problemFile) {
+    /** The folder of a plan with changes, or of a comparison, when the user names none. */
+    static Path usual(Path problemFile, String more) {
+        return Path.of("reports", nameOf(problemFile) + "-" + more);
+    }
+
+    private static String nameOf(Path problemFile) {
         String name = problemFile.toAbsolutePath().normalize().getFileName().toString();
         return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
     }

@@ -10,6 +10,7 @@ import crumbclock.domain.work.Pan;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Wait;
 import crumbclock.formats.ProblemReader;
+import crumbclock.formats.change.ChangeReader;
 import crumbclock.formats.csv.FridgeCsv;
 import crumbclock.formats.csv.TimetableCsv;
 import crumbclock.formats.issue.IssueLog;
@@ -98,6 +99,19 @@ class FormatExamplesTest {
             assertThat(table.replace("\r\n", "\n")).as(name).isEqualTo(files.get(name));
             assertThat(table.lines().findFirst().orElseThrow().split(",")).allSatisfy(
                     column -> assertThat(Page.of("formats-plan.md").names(column)).as(column).isTrue());
+        });
+    }
+
+    @Test
+    void everyFileOfChangesFitsItsProblem() {
+        List<String> changes = files.keySet().stream().filter(name -> name.endsWith("-changes.json")).toList();
+
+        assertThat(changes).hasSizeGreaterThan(1).allSatisfy(name -> {
+            var log = new IssueLog();
+            var draft = ProblemReader.draft(folder.resolve("shop-problem.json"), List.of(), log).orElseThrow();
+            var changed = ChangeReader.read(List.of(folder.resolve(name).toString()), draft, log);
+            assertThat(log.sorted()).as(name).isEmpty();
+            assertThat(changed.orElseThrow().problem().steps()).as(name).isNotEmpty();
         });
     }
 

@@ -27,7 +27,7 @@ class FormatsPageTest {
 
     @ParameterizedTest
     @CsvSource({"common, formats.md", "kitchen, formats-kitchen.md", "orders, formats-orders.md", "problem, formats-problem.md",
-        "method, formats-methods.md", "plan, formats-plan.md"})
+        "method, formats-methods.md", "plan, formats-plan.md", "changes, formats-changes.md"})
     void everyFieldAndNamedValueOfASchemaStandsOnItsPage(String schema, String pageName) throws IOException {
         Page page = Page.of(pageName);
         var words = new TreeSet<String>();

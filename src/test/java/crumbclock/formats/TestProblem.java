@@ -11,13 +11,13 @@ import java.util.List;
 import java.util.Optional;
 
 /** The example problem, copied into a folder of the test's own, where the test can spoil it. */
-final class TestProblem {
+public final class TestProblem {
 
-    static final List<String> FILES = List.of("problem.json", "kitchen.json", "orders.csv", "orders.json");
+    public static final List<String> FILES = List.of("problem.json", "kitchen.json", "orders.csv", "orders.json");
 
     private final Path folder;
 
-    TestProblem(Path folder) throws IOException {
+    public TestProblem(Path folder) throws IOException {
         this.folder = folder;
         for (String name : FILES) {
             Files.writeString(folder.resolve(name), example(name));
@@ -31,7 +31,7 @@ final class TestProblem {
     }
 
     /** Puts other words into one of the files; fails when the words to replace are not there. */
-    TestProblem with(String name, String old, String replacement) throws IOException {
+    public TestProblem with(String name, String old, String replacement) throws IOException {
         String text = Files.readString(folder.resolve(name));
         if (!text.contains(old)) {
             throw new IllegalArgumentException(name + " does not hold " + old);
@@ -40,7 +40,7 @@ final class TestProblem {
         return this;
     }
 
-    TestProblem whole(String name, String text) throws IOException {
+    public TestProblem whole(String name, String text) throws IOException {
         Files.writeString(folder.resolve(name), text);
         return this;
     }

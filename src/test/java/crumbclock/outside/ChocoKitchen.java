@@ -51,8 +51,9 @@ final class ChocoKitchen {
         problem.waits().forEach(this::wait);
         hands();
         pools();
-        onlyOneAtATime(problem.steps().stream().filter(step -> step.oven().isPresent()).toList());
-        onlyOneAtATime(problem.steps().stream().filter(step -> step.place().isPresent()).toList());
+        atOnce(problem.steps().stream().filter(step -> step.oven().isPresent()).toList(), 1);
+        atOnce(problem.steps().stream().filter(step -> step.place().isPresent()).toList(),
+                problem.kitchen().stores().get(0).shelves().size());
         problem.steps().stream().filter(step -> step.oven().isPresent()).forEach(this::heat);
     }
 
@@ -190,11 +191,14 @@ final class ChocoKitchen {
         }
     }
 
-    /** An oven with room for one pan, a store with room for one item: {@link #isTight} says that they are. */
-    private void onlyOneAtATime(List<Step> held) {
+    /** An oven with room for one pan, shelves with room for one item each: {@link #isTight} says that they are. */
+    private void atOnce(List<Step> held, int most) {
         List<Task> tasks = held.stream().map(step -> between(start.get(step.id()), end.get(step.id()))).toList();
         IntVar[] ones = held.stream().map(step -> model.intVar(1)).toArray(IntVar[]::new);
-        model.cumulative(tasks.toArray(Task[]::new), ones, model.intVar(1)).post();
+        model.cumulative(tasks.toArray(Task[]::new), ones, model.intVar(most)).post();
+        if (most > 1) {
+            return;
+        }
         oneBeforeTheOther(tasks, held.stream().map(step -> model.boolVar(true)).toList());
     }
 

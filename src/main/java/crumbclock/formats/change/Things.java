@@ -87,7 +87,7 @@ final class Things {
         Set<Kind> foundKinds = found.stream().map(Thing::kind).collect(Collectors.toCollection(() -> EnumSet.noneOf(Kind.class)));
         if (foundKinds.size() > 1) {
             spot.fault(log, "a name with its kind, such as \"" + found.get(0).kind().word() + " " + name + "\"",
-                    "Both " + foundKinds.stream().map(kind -> "a " + kind.word()).collect(Collectors.joining(" and ")) + " have it.");
+                    "Kinds that have it: " + foundKinds.stream().map(Kind::word).collect(Collectors.joining(", ")) + ".");
             return List.of();
         }
         if (found.isEmpty() && sure) {

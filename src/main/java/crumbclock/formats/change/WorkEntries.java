@@ -88,9 +88,16 @@ record WorkEntries(IssueLog log) {
         var choice = new StepChoice(entry.object(), entry.text("of"));
         boolean found = steps.stream().anyMatch(choice::holds);
         if (!found && sure) {
-            entry.atObject().fault(log, "the name of a step, or a kind of work", Nearest.advice(plain(entry.object()), names(steps, entry)));
+            entry.atObject().fault(log, "the name of a step, or a kind of work", advice(plain(entry.object()), names(steps, entry)));
         }
         return found ? Optional.of(choice) : Optional.empty();
+    }
+
+    /** Names that begin like it are nearer than those that are spelt like it. */
+    private static String advice(String unknown, Set<String> names) {
+        var longer = names.stream().filter(name -> name.startsWith(unknown)).toList();
+        return unknown.isEmpty() || longer.isEmpty() ? Nearest.advice(unknown, names)
+                : "Did you mean \"" + unknown + "*\", which is " + String.join(", ", longer) + "?";
     }
 
     private static String plain(String pattern) {

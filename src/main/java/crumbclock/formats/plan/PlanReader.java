@@ -48,7 +48,7 @@ final class PlanReader {
         var root = loaded.spot();
         if (!file.problem().equals(problem.title())) {
             root.child("problem").fault(log, Spot.quote(problem.title()) + ", the title of the problem it is read for",
-                    "Name the problem file that the plan was made for.");
+                    "Name the problem file that the plan was made for, and its changes.");
         }
         var cost = file.cost().stream()
                 .map(line -> new CostLine(line.name(), line.title(), line.medium(), line.points(), line.matches())).toList();

@@ -19,12 +19,17 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** Applies changes to a kitchen. */
-final class KitchenChanges {
+public final class KitchenChanges {
 
     private KitchenChanges() {
     }
 
-    static Kitchen changed(Kitchen kitchen, KitchenChange change) {
+    /**
+     * The kitchen with the change.
+     *
+     * @throws IllegalArgumentException when the change names something that is not there, or an id that is taken
+     */
+    public static Kitchen changed(Kitchen kitchen, KitchenChange change) {
         if (change instanceof Away away) {
             return away(kitchen, away);
         }

@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Two timetables over each other, to one scale: for each person and oven the first plan's row above the second's, and a line
@@ -27,6 +28,7 @@ public final class PairDrawing {
     private static final double BETWEEN = 18;
     private static final double LANE = 2 * ROW + BETWEEN + 10;
     private static final double FONT = 10;
+    private static final int MOST_ROWS = 4;
 
     private final List<Planned> plans;
     private final ClockText clock;
@@ -86,7 +88,11 @@ public final class PairDrawing {
         for (var lane : lanes.entrySet()) {
             double top = laneTop(lane.getKey());
             svg.leaf("line", "x1", 0.0, "y1", top - 4, "x2", axis.width(), "y2", top - 4, "class", "lane-line");
-            svg.text(2, top + ROW + 4, "lane-name", Fit.shorten(lane.getValue(), FONT * 1.1, GUTTER - 30));
+            double line = top + ROW;
+            for (String part : Fit.lines(lane.getValue(), FONT * 1.1, GUTTER - 30, 3)) {
+                svg.text(2, line, "lane-name", part);
+                line += FONT + 2;
+            }
         }
         svg.close("g");
         for (int i = 0; i < plans.size(); i++) {
@@ -128,9 +134,27 @@ public final class PairDrawing {
             freeFrom.set(row, bake.end());
             rows.add(row);
         }
+        if (freeFrom.size() > MOST_ROWS) {
+            loads(svg, bakes, cavity, index);
+            return;
+        }
         for (int i = 0; i < bakes.size(); i++) {
             bar(svg, view, "oven " + cavity.id(), bakes.get(i).span(), "bake", bakes.get(i).stepId(), index, rows.get(i), freeFrom.size());
         }
+    }
+
+    /** Too many to be told apart: one bar for all that goes in at one moment, with how many there are. */
+    private void loads(Svg svg, List<PlacedStep> bakes, Cavity cavity, int index) {
+        Map<Integer, List<PlacedStep>> loads = new TreeMap<>();
+        bakes.forEach(bake -> loads.computeIfAbsent(bake.start(), unseen -> new ArrayList<>()).add(bake));
+        loads.forEach((start, load) -> {
+            int end = load.stream().mapToInt(PlacedStep::end).max().orElseThrow();
+            var bar = new Bar(axis.x(start), axis.x(end), laneTop("oven " + cavity.id()));
+            load.forEach(bake -> barsByStep.get(index).putIfAbsent(bake.stepId(), bar));
+            svg.open("g", "class", "bar bake tb").title(load.size() + " bakes, " + clock.daySpan(new Span(start, end)));
+            svg.leaf("rect", "x", bar.from(), "y", bar.top(), "width", bar.until() - bar.from(), "height", ROW - 0.5);
+            svg.text(bar.from() + 2, bar.top() + ROW / 2 + 4, "strong", load.size() + "×").close("g");
+        });
     }
 
     private void bar(Svg svg, PlanView view, String lane, Span when, String kind, String stepId, int index, int row, int rows) {

@@ -28,7 +28,7 @@ class SchemasTest {
 
     /** JSON Schema 2020-12, core, section 8.1.1: the meta-schema describes every schema that names it. */
     @ParameterizedTest
-    @ValueSource(strings = {"common", "kitchen", "orders", "problem", "plan", "method"})
+    @ValueSource(strings = {"common", "kitchen", "orders", "problem", "plan", "method", "changes"})
     void should_obey_the_meta_schema(String name) throws IOException {
         var metaSchema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(SchemaLocation.of(SchemaId.V202012));
 
@@ -38,7 +38,7 @@ class SchemasTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"common", "kitchen", "orders", "problem", "plan"})
+    @ValueSource(strings = {"common", "kitchen", "orders", "problem", "plan", "changes"})
     void should_close_every_object_that_lists_its_keys(String name) throws IOException {
         List<String> open = new ArrayList<>();
         collectOpen(text(name), "", open);
@@ -58,7 +58,7 @@ class SchemasTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"kitchen", "orders", "problem", "plan", "method"})
+    @ValueSource(strings = {"kitchen", "orders", "problem", "plan", "method", "changes"})
     void should_resolve_all_that_they_refer_to(String name) {
         Schemas.named(name).initializeValidators();
 

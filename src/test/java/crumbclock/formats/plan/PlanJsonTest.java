@@ -176,7 +176,7 @@ class PlanJsonTest {
 
         assertThat(issuesOf(text)).containsExactly(
                 "plan.json, line 1, /problem: read \"Another\"; expected \"Clock \"change\"\", the title of the problem it is read for. "
-                        + "Name the problem file that the plan was made for.",
+                        + "Name the problem file that the plan was made for, and its changes.",
                 "plan.json, line 2, /steps/0/end: read 3; expected a minute not before \"start\", which is 5.",
                 "plan.json, line 2, /steps/0/step: read \"A1/mixx\"; expected a step of the problem. Did you mean \"A1/mix\"?",
                 "plan.json, line 2, /steps/0/work/0/person: read \"adda\"; expected a person of the kitchen. Did you mean \"ada\"?",
