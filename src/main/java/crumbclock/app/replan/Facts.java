@@ -1,0 +1,50 @@
+package crumbclock.app.replan;
+
+import crumbclock.domain.plan.Finding;
+import crumbclock.domain.plan.Rule;
+import crumbclock.domain.work.Step;
+import crumbclock.domain.work.Wait;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Tells what was broken by what happened from what a plan breaks. */
+final class Facts {
+
+    private final Situation situation;
+    private final List<Wait> broken;
+    private final Set<String> steps = new LinkedHashSet<>();
+
+    Facts(Situation situation, List<Wait> broken) {
+        this.situation = situation;
+        this.broken = broken;
+        situation.problem().steps().stream().map(Step::id).forEach(steps::add);
+    }
+
+    /** Whether no plan from now on could have avoided it. */
+    boolean caused(Finding finding) {
+        List<String> concerned = finding.items().stream().filter(steps::contains).toList();
+        if (concerned.isEmpty()) {
+            return finding.when().end() <= situation.now() && finding.rule() != Rule.R16 && finding.rule() != Rule.R17;
+        }
+        boolean allHappened = concerned.stream().allMatch(situation.happened()::containsKey);
+        boolean stays = concerned.stream().anyMatch(id -> situation.happened().containsKey(id) && situation.happened().get(id).open());
+        if (allHappened && !stays) {
+            return true;
+        }
+        if (finding.rule() == Rule.R02) {
+            return allHappened && isTooLong(concerned) || broken.stream().anyMatch(wait ->
+                    finding.items().equals(List.of(wait.fromStepId(), wait.toStepId())));
+        }
+        return finding.rule() == Rule.R03 && allHappened || finding.when().end() <= situation.now();
+    }
+
+    /** A stay that was too long already. */
+    private boolean isTooLong(List<String> ids) {
+        return ids.stream().allMatch(id -> {
+            Step step = situation.problem().steps().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+            Happened so = situation.happened().get(id);
+            return (long) situation.now() - so.start() - step.putInMinutes() > step.mostMinutes();
+        });
+    }
+}
