@@ -84,6 +84,10 @@ final class Losses {
         Map<String, Integer> againAt = new LinkedHashMap<>();
         for (Loss loss : losses) {
             Step step = graph.step(loss.stepId());
+            if (loss.line() > 0 && old.find(loss.stepId()).filter(planned -> planned.start() >= loss.minute()).isPresent()) {
+                // the plan makes it again already: the line was known when it was made
+                continue;
+            }
             Predicate<Step> own = other -> other.ownerId().equals(step.ownerId());
             lose(loss.stepId(), loss.minute());
             Set<String> made = new LinkedHashSet<>(List.of(loss.stepId()));
