@@ -50,8 +50,14 @@ final class DayStory {
                 .sorted(Comparator.comparingInt(PlacedStep::start).thenComparing(PlacedStep::stepId)).toList();
         byTime.stream().filter(step -> records.knows(step.stepId())).forEach(this::recorded);
         inferred();
-        byTime.stream().filter(step -> !happened.containsKey(step.stepId()) && !lost.contains(step.stepId())
-                && step.start() < now).forEach(this::assumed);
+        List<PlacedStep> unknown = new ArrayList<>(byTime.stream().filter(step -> !happened.containsKey(step.stepId())
+                && !lost.contains(step.stepId()) && step.start() < now).toList());
+        // a step may begin a little before the end of one that it waits for, so time alone gives no order
+        while (unknown.removeIf(step -> earliest(step) != Integer.MAX_VALUE && assumed(step))) {
+            continue;
+        }
+        unknown.forEach(step -> notes.accept(new DayNote(0, step.stepId()
+                + " was to begin before now, but something it waits for is not done; taken as not begun")));
         ends();
         if (asPlanned > 0) {
             notes.accept(new DayNote(0, asPlanned + (asPlanned == 1 ? " step that was planned before now and is not recorded is taken as gone as planned"
@@ -121,15 +127,15 @@ final class DayStory {
         }
     }
 
-    private void assumed(PlacedStep planned) {
+    /** Always true: what is to be assumed of the step is settled. */
+    private boolean assumed(PlacedStep planned) {
         String id = planned.stepId();
         int longer = records.slower(id);
         int start = earliest(planned);
-        String hindrance = start == Integer.MAX_VALUE ? "something it waits for is not done" : start >= now ? "what it waits for took too long"
-                : hindrance(planned);
+        String hindrance = start >= now ? "what it waits for took too long" : hindrance(planned);
         if (!hindrance.isEmpty()) {
             notes.accept(new DayNote(0, id + " was to begin before now, but " + hindrance + "; taken as not begun"));
-            return;
+            return true;
         }
         if (isStay(id) || longer > 0) {
             begun(planned, start, longer);
@@ -138,6 +144,7 @@ final class DayStory {
         }
         asPlanned++;
         late += start > planned.start() ? 1 : 0;
+        return true;
     }
 
     /** When it can have begun, at its planned start or right after what it waited for; the largest minute when that is not done. */

@@ -1,7 +1,9 @@
 package crumbclock.app.replan;
 
 import crumbclock.domain.plan.Finding;
+import crumbclock.domain.plan.PlacedStep;
 import crumbclock.domain.plan.Rule;
+import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Wait;
 import java.util.LinkedHashSet;
@@ -13,9 +15,11 @@ final class Facts {
 
     private final Situation situation;
     private final List<Wait> broken;
+    private final Timetable timetable;
     private final Set<String> steps = new LinkedHashSet<>();
 
-    Facts(Situation situation, List<Wait> broken) {
+    Facts(Situation situation, List<Wait> broken, Timetable timetable) {
+        this.timetable = timetable;
         this.situation = situation;
         this.broken = broken;
         situation.problem().steps().stream().map(Step::id).forEach(steps::add);
@@ -25,18 +29,26 @@ final class Facts {
     boolean caused(Finding finding) {
         List<String> concerned = finding.items().stream().filter(steps::contains).toList();
         if (concerned.isEmpty()) {
-            return finding.when().end() <= situation.now() && finding.rule() != Rule.R16 && finding.rule() != Rule.R17;
+            return finding.when().end() <= situation.now() && finding.rule() != Rule.R16 && finding.rule() != Rule.R17
+                    || finding.rule() == Rule.R05 && isOfRunningBakes(finding);
         }
         boolean allHappened = concerned.stream().allMatch(situation.happened()::containsKey);
         boolean stays = concerned.stream().anyMatch(id -> situation.happened().containsKey(id) && situation.happened().get(id).open());
-        if (allHappened && !stays) {
+        if (allHappened && (!stays || finding.when().end() <= situation.now())) {
             return true;
         }
         if (finding.rule() == Rule.R02) {
             return allHappened && isTooLong(concerned) || broken.stream().anyMatch(wait ->
                     finding.items().equals(List.of(wait.fromStepId(), wait.toStepId())));
         }
-        return finding.rule() == Rule.R03 && allHappened || finding.when().end() <= situation.now();
+        return finding.rule() == Rule.R03 && allHappened;
+    }
+
+    /** The oven is on for what is in it already, and for nothing else. */
+    private boolean isOfRunningBakes(Finding finding) {
+        List<String> inIt = timetable.steps().stream().filter(step -> step.cavityId().equals(finding.place())
+                && step.span().overlaps(finding.when())).map(PlacedStep::stepId).toList();
+        return !inIt.isEmpty() && inIt.stream().allMatch(situation.happened()::containsKey);
     }
 
     /** A stay that was too long already. */

@@ -22,15 +22,16 @@ import java.util.Set;
  * Plans again from now, and changes as little as it must.
  *
  * <p>A plan that still holds stays as it is. Otherwise work goes on in its order, each step at its known time or as soon after it as it
- * can be ({@link Shift}); then single orders and stretches of time are let go and planned anew while all else is pinned,
- * and at last everything at once, with the distance from the known plan in the cost (wish W08). The best of all, as
- * audited, is the answer. The same steps and seed give the same answer.
+ * can be ({@link Shift}). While timetables are left to be made, everything is planned anew at once, with the distance from the known plan in
+ * the cost (wish W08), and then single orders and stretches of time while all else is pinned. The best of all, as audited,
+ * is the answer. The same steps and seed give the same answer.
  */
 public final class Replan {
 
     /** Shares of the timetables that may be made, in sixteenths. */
     private static final int WHOLE = 16;
     private static final int SHIFT = 4;
+    private static final int FULL = 8;
     private static final int ROUND = 2;
     private static final int STRETCH = 120;
     /** Without a number of steps, so many for a search that ends by the clock. */
@@ -76,10 +77,10 @@ public final class Replan {
                 keep(shifted(situation, new OldPlan(best.timetable()), false));
                 startOver();
             }
-            improve();
-            if (isWorthwhile()) {
-                keep(found(best.situation(), old, best.situation().toDo(), WHOLE));
+            if (isWorthwhile() && !stopped()) {
+                keep(found(best.situation(), old, best.situation().toDo(), FULL));
             }
+            improve();
         }
         return finished();
     }
