@@ -6,6 +6,7 @@ import crumbclock.domain.day.DayLog;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.formats.day.DayTimes;
+import crumbclock.formats.plan.PlanJson;
 import crumbclock.report.text.NewsText;
 import crumbclock.report.text.PlanSummary;
 import crumbclock.search.SearchLimits;
@@ -95,6 +96,7 @@ final class ReplanCommand implements Callable<Integer> {
         DayLog log = Inputs.day(dayFile, problem, minute);
         PlanFiles files = PlanFiles.in(out == null ? folder(minute) : out, problemFile);
         refuseToOverwrite(files);
+        PlanHistory history = PlanHistory.of(planFile);
         surroundings.interrupt().watch();
         Replanned made;
         try (Progress progress = quiet ? Progress.quiet(surroundings.interrupt())
@@ -102,6 +104,8 @@ final class ReplanCommand implements Callable<Integer> {
             made = Replan.replan(problem, old, log, minute, limits(problem), progress);
         }
         files.write(made.problem(), made.plan(), made.news());
+        history.add(now, reason.isEmpty() ? dayFile.getFileName().toString() : reason, PlanJson.write(made.problem(), made.plan()));
+        history.write(files.folder());
         if (!quiet) {
             surroundings.out().print(NewsText.render(made.problem(), made.plan(), made.news()));
             surroundings.out().print(PlanSummary.render(made.problem(), made.plan(), made.news().inFact()));
@@ -120,7 +124,7 @@ final class ReplanCommand implements Callable<Integer> {
     private void refuseToOverwrite(PlanFiles files) {
         Path there = planFile.toAbsolutePath().normalize().getParent();
         Path folder = files.folder().toAbsolutePath().normalize();
-        if (folder.equals(there) || Files.exists(folder.resolve("plan.json"))) {
+        if (folder.equals(there) || Files.exists(folder.resolve("plan.json")) || Files.exists(folder.resolve("history"))) {
             throw new BadInput("--out " + files.folder() + ": there is a plan in it already, which is kept as it is; name another folder");
         }
     }

@@ -55,6 +55,20 @@ class ReplanCommandTest {
     }
 
     @Test
+    void should_lose_no_plan() throws IOException {
+        replan("", "08:00", "one");
+        CommandRun run = CommandRun.of("replan", problem, "--plan", folder.resolve("one/plan.json"), "--day", folder.resolve("day.csv"),
+                "--now", "Fri 09:00", "--reason", "milk is late", "--out", folder.resolve("two"), "--steps", 300, "--quiet");
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(folder.resolve("two/history/index.csv")).hasContent("number,time,reason,folder\r\n1,,the plan before,001\r\n"
+                + "2,08:00,day.csv,002-08-00\r\n3,Fri 09:00,milk is late,003-Fri-09-00\r\n");
+        assertThat(folder.resolve("two/history/001/plan.json")).hasSameTextualContentAs(plan);
+        assertThat(folder.resolve("two/history/002-08-00/plan.json")).hasSameTextualContentAs(folder.resolve("one/plan.json"));
+        assertThat(folder.resolve("two/history/003-Fri-09-00/plan.json")).hasSameTextualContentAs(folder.resolve("two/plan.json"));
+    }
+
+    @Test
     void should_never_overwrite_the_plan_that_people_have() throws IOException {
         String before = Files.readString(plan);
 

@@ -6,12 +6,16 @@ import crumbclock.domain.plan.Rule;
 import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Wait;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
 /** Tells what was broken by what happened from what a plan breaks. */
 final class Facts {
+
+    /** Rules that may be broken by an oven that is on, and not by a single step. */
+    private static final Set<Rule> OVEN_RULES = EnumSet.of(Rule.R05, Rule.R07, Rule.R08);
 
     private final Situation situation;
     private final List<Wait> broken;
@@ -30,7 +34,7 @@ final class Facts {
         List<String> concerned = finding.items().stream().filter(steps::contains).toList();
         if (concerned.isEmpty()) {
             return finding.when().end() <= situation.now() && finding.rule() != Rule.R16 && finding.rule() != Rule.R17
-                    || finding.rule() == Rule.R05 && isOfRunningBakes(finding);
+                    || OVEN_RULES.contains(finding.rule()) && isOfRunningBakes(finding);
         }
         boolean allHappened = concerned.stream().allMatch(situation.happened()::containsKey);
         boolean stays = concerned.stream().anyMatch(id -> situation.happened().containsKey(id) && situation.happened().get(id).open());

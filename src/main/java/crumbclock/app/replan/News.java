@@ -11,6 +11,7 @@ import crumbclock.domain.plan.Plan;
 import crumbclock.domain.plan.PlacedTouch;
 import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.plan.TouchEnd;
+import crumbclock.domain.work.Step;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -90,10 +91,14 @@ final class News {
 
     private static List<String> lost(Situation situation, Plan old, Plan plan) {
         List<String> lost = new ArrayList<>();
-        for (String id : situation.lostAt().keySet()) {
-            situation.old().find(id).filter(step -> step.start() < situation.lostAt().get(id))
-                    .ifPresent(step -> lost.add("Lost: " + id + "."));
+        Map<String, List<String>> work = new LinkedHashMap<>();
+        for (Step step : situation.problem().steps()) {
+            Integer at = situation.lostAt().get(step.id());
+            if (at != null && situation.old().find(step.id()).filter(known -> known.start() < at).isPresent()) {
+                work.computeIfAbsent(step.ownerId(), key -> new ArrayList<>()).add(step.name());
+            }
         }
+        work.forEach((owner, steps) -> lost.add("Work on " + owner + " is lost, from \"" + steps.get(0) + "\" on."));
         for (Outcome outcome : plan.timetable().outcomes()) {
             Outcome was = old.timetable().outcomes().stream().filter(one -> one.orderId().equals(outcome.orderId())).findFirst().orElse(outcome);
             if (was.possible() && !outcome.possible()) {

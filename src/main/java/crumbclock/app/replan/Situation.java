@@ -3,6 +3,7 @@ package crumbclock.app.replan;
 import crumbclock.domain.day.DayLog;
 import crumbclock.domain.day.DayNote;
 import crumbclock.domain.day.DayWord;
+import crumbclock.domain.day.KitchenEvent;
 import crumbclock.domain.day.StepEvent;
 import crumbclock.domain.problem.KeptPlan;
 import crumbclock.domain.problem.Problem;
@@ -48,6 +49,7 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
             tellStrangers(log, old, notes);
             Map<String, Happened> happened = new DayStory(losses.problem(), old, records, log, losses.lostAt().keySet(), now, notes::add).tell();
             List<Loss> tooOld = tooOld(losses.problem(), happened, now);
+            tooOld.addAll(inDeadOvens(log, losses.problem(), old, records, happened, now));
             if (tooOld.isEmpty() || round == MOST_ROUNDS) {
                 Problem rest = Problems.withEachStep(losses.problem(), step -> happened.containsKey(step.id()) ? step
                         : StepCopies.notBefore(step, now));
@@ -74,6 +76,27 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
                     && !happened.containsKey(to.id()) && batches.contains(steps.get(wait.fromStepId()).ownerId())
                     && !batches.contains(to.ownerId())) {
                 losses.add(new Loss(0, to.id(), now, true));
+            }
+        }
+        return losses;
+    }
+
+    /** Bakes that were in an oven when it went off, by what happened and not by the plan. */
+    private static List<Loss> inDeadOvens(DayLog log, Problem problem, OldPlan old, Records records, Map<String, Happened> happened,
+            int now) {
+        List<Loss> losses = new ArrayList<>();
+        for (KitchenEvent event : log.kitchen()) {
+            int at = event.when().start();
+            boolean all = event.kind() == KitchenEvent.Kind.POWER_CUT;
+            if (at > now || !all && event.kind() != KitchenEvent.Kind.OVEN_DEAD) {
+                continue;
+            }
+            for (Step step : problem.steps()) {
+                Happened so = happened.get(step.id());
+                if (step.oven().isPresent() && so != null && so.start() < at && at < so.end() && records.done(step.id()).isEmpty()
+                        && (all || old.find(step.id()).filter(one -> one.cavityId().equals(event.id())).isPresent())) {
+                    losses.add(new Loss(0, step.id(), at, true));
+                }
             }
         }
         return losses;

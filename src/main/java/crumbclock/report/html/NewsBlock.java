@@ -20,7 +20,7 @@ public record NewsBlock(String now, List<PersonRow> people, List<String> lost, L
     static NewsBlock of(PlanView view, DayNews news) {
         var people = news.people().stream().map(person -> new PersonRow(view.personName(person.personId()),
                 person.changes().stream().map(change -> new ChangeRow(view.clock().timeSeenFrom(news.now(), change.minute()),
-                        sign(change.kind()), ChangeWords.of(view, change))).toList())).toList();
+                        sign(change.kind()), ChangeWords.of(view, change).replaceFirst("^not ", ""))).toList())).toList();
         return new NewsBlock(view.clock().dateTime(news.now()), people, news.lost(),
                 news.inFact().stream().map(one -> one.rule() + " " + one.rule().title() + ", " + view.clock().daySpan(one.when())
                         + ": " + one.message()).toList(),
@@ -31,7 +31,7 @@ public record NewsBlock(String now, List<PersonRow> people, List<String> lost, L
         return switch (kind) {
             case MOVED -> "moved";
             case NEW -> "new";
-            case GONE -> "gone";
+            case GONE -> "not";
         };
     }
 }
