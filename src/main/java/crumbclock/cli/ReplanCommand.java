@@ -5,11 +5,13 @@ import crumbclock.app.replan.Replanned;
 import crumbclock.domain.day.DayLog;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
+import crumbclock.engine.cost.Cost;
 import crumbclock.formats.day.DayTimes;
 import crumbclock.formats.plan.PlanJson;
 import crumbclock.report.text.NewsText;
 import crumbclock.report.text.PlanSummary;
 import crumbclock.search.SearchLimits;
+import crumbclock.search.SearchListener;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -34,6 +36,7 @@ final class ReplanCommand implements Callable<Integer> {
 
     private static final int MOST_SECONDS = 86_400;
     private static final long MILLIS = 1_000;
+    private static final long NANOS = 1_000_000_000L;
     /** Timetables that are made × steps of the problem: a few seconds. */
     private static final long EFFORT = 900_000;
 
@@ -101,7 +104,7 @@ final class ReplanCommand implements Callable<Integer> {
         Replanned made;
         try (Progress progress = quiet ? Progress.quiet(surroundings.interrupt())
                 : new Progress(surroundings.err(), surroundings.interrupt())) {
-            made = Replan.replan(problem, old, log, minute, limits(problem), progress);
+            made = Replan.replan(problem, old, log, minute, limits(problem), untilTimeIsUp(progress));
         }
         files.write(made.problem(), made.plan(), made.news());
         history.add(now, reason.isEmpty() ? dayFile.getFileName().toString() : reason, PlanJson.write(made.problem(), made.plan()));
@@ -127,6 +130,22 @@ final class ReplanCommand implements Callable<Integer> {
         if (folder.equals(there) || Files.exists(folder.resolve("plan.json")) || Files.exists(folder.resolve("history"))) {
             throw new BadInput("--out " + files.folder() + ": there is a plan in it already, which is kept as it is; name another folder");
         }
+    }
+
+    /** Several searches share the seconds, so the end of them all is watched here. */
+    private SearchListener untilTimeIsUp(SearchListener listener) {
+        long end = seconds == null ? Long.MAX_VALUE : System.nanoTime() + seconds * NANOS;
+        return new SearchListener() {
+            @Override
+            public void improved(long schedules, Cost best) {
+                listener.improved(schedules, best);
+            }
+
+            @Override
+            public boolean stopAsked() {
+                return listener.stopAsked() || seconds != null && System.nanoTime() - end >= 0;
+            }
+        };
     }
 
     private Exit exit(Replanned made) {
