@@ -34,6 +34,8 @@ public final class Replan {
     private static final int FULL = 8;
     private static final int ROUND = 2;
     private static final int STRETCH = 120;
+    /** Steps of a problem of which a search from scratch soon makes something; in a larger one it comes last. */
+    private static final int SMALL = 200;
     /** Without a number of steps, so many for a search that ends by the clock. */
     private static final long MOST_SCHEDULES = 20_000;
 
@@ -75,14 +77,27 @@ public final class Replan {
             keep(shifted(situation, old, true));
             if (!isGood(known)) {
                 keep(shifted(situation, new OldPlan(best.timetable()), false));
+            }
+            boolean small = situation.problem().steps().size() <= SMALL;
+            if (small) {
+                all(situation);
+            }
+            if (!isGood(known)) {
                 startOver();
             }
-            if (isWorthwhile() && !stopped()) {
-                keep(found(best.situation(), old, best.situation().toDo(), FULL));
+            if (!small) {
+                all(best.situation());
             }
             improve();
         }
         return finished();
+    }
+
+    /** Everything that is still to be done, at once. */
+    private void all(Situation situation) {
+        if (isWorthwhile() && !stopped()) {
+            keep(found(situation, old, situation.toDo(), FULL));
+        }
     }
 
     private boolean isGood(long known) {

@@ -37,11 +37,15 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
         return of(base, old, log, now, List.of());
     }
 
-    /** @param more losses that nobody wrote down */
-    static Situation of(Problem base, OldPlan old, DayLog log, int now, List<Loss> more) {
+    /** @param begunAgain what is to be made from the start, though nobody wrote that it is lost */
+    static Situation of(Problem base, OldPlan old, DayLog log, int now, List<Loss> begunAgain) {
+        List<Loss> more = begunAgain;
         Problem changed = skipped(slower(new KitchenNow(log.kitchen()).in(base), old, log, now), log);
         for (int round = 0;; round++) {
             Set<DayNote> notes = new LinkedHashSet<>(log.notes());
+            for (Loss loss : begunAgain) {
+                notes.add(new DayNote(0, "no way was found to go on with what is there for " + loss.stepId() + "; it is begun again from the start"));
+            }
             var losses = new Losses(changed, old, now);
             losses.take(log, notes::add);
             losses.take(more);
