@@ -1,6 +1,7 @@
 package crumbclock.app.replan;
 
 import crumbclock.domain.kitchen.Person;
+import crumbclock.domain.kitchen.Pool;
 import crumbclock.domain.plan.PlacedStep;
 import crumbclock.domain.plan.PlacedTouch;
 import crumbclock.domain.plan.Placement;
@@ -192,7 +193,7 @@ final class RestProblem {
         FixedStep record = record(id, end(id), until);
         PlacedStep step = record.step();
         List<UnitUse> units = step.units().stream().map(use -> use.until() <= end(id) || isKnown(id, use, until) ? use
-                : new UnitUse(use.poolId(), use.unit(), use.from(), Math.max(end(id), now))).toList();
+                : new UnitUse(use.poolId(), use.unit(), use.from(), Math.max(use.from(), Math.max(end(id), now) - cleanMinutes(use)))).toList();
         PlacedStep held = new PlacedStep(id, step.start(), step.end(), step.work(), units, step.surfaceId(), step.cavityId());
         if (!goingOn.contains(id)) {
             return new FixedStep(held, record.touches(), record.pans(), record.placements());
@@ -223,6 +224,11 @@ final class RestProblem {
     private boolean isKnown(String id, UnitUse use, Map<String, Integer> until) {
         return until.containsKey(old.givenBackBy(graph.step(id), new UnitUse(use.poolId(), use.unit(), use.from(),
                 plannedUntil(id, use))));
+    }
+
+    /** What is taken anew is not cleaned before, so it counts as given back that much earlier. */
+    private int cleanMinutes(UnitUse use) {
+        return whole.kitchen().pools().stream().filter(pool -> pool.id().equals(use.poolId())).mapToInt(Pool::cleanMinutes).findFirst().orElse(0);
     }
 
     private int plannedUntil(String id, UnitUse use) {
