@@ -1,7 +1,6 @@
 package crumbclock.app.replan;
 
 import crumbclock.domain.kitchen.Person;
-import crumbclock.domain.kitchen.Pool;
 import crumbclock.domain.plan.PlacedStep;
 import crumbclock.domain.plan.PlacedTouch;
 import crumbclock.domain.plan.Placement;
@@ -147,7 +146,8 @@ final class RestProblem {
     /** Recorded and pinned steps hold their pieces as long as is said, not as long as another step wants. */
     private List<EquipmentNeed> needs(Step step) {
         boolean known = happened.containsKey(step.id()) || pins.containsKey(step.id());
-        return step.equipment().stream().map(need -> {
+        boolean begun = happened.containsKey(step.id());
+        return step.equipment().stream().filter(need -> !begun || !isToCome(need.untilStepId())).map(need -> {
             String until = known ? step.id() : goingOn.contains(need.untilStepId()) ? need.untilStepId() + ON : need.untilStepId();
             return new EquipmentNeed(need.poolId(), need.units(), need.amount(), until);
         }).toList();
@@ -192,8 +192,8 @@ final class RestProblem {
         pins.values().forEach(pin -> until.put(pin.step().stepId(), pin.step().end()));
         FixedStep record = record(id, end(id), until);
         PlacedStep step = record.step();
-        List<UnitUse> units = step.units().stream().map(use -> use.until() <= end(id) || isKnown(id, use, until) ? use
-                : new UnitUse(use.poolId(), use.unit(), use.from(), Math.max(use.from(), Math.max(end(id), now) - cleanMinutes(use)))).toList();
+        // what is held beyond now is taken anew now, without being cleaned before
+        List<UnitUse> units = step.units().stream().filter(use -> isKnown(id, use)).toList();
         PlacedStep held = new PlacedStep(id, step.start(), step.end(), step.work(), units, step.surfaceId(), step.cavityId());
         if (!goingOn.contains(id)) {
             return new FixedStep(held, record.touches(), record.pans(), record.placements());
@@ -221,14 +221,9 @@ final class RestProblem {
         return there.isEmpty() || there.stream().anyMatch(person -> person.id().equals(known)) ? known : there.get(0).id();
     }
 
-    private boolean isKnown(String id, UnitUse use, Map<String, Integer> until) {
-        return until.containsKey(old.givenBackBy(graph.step(id), new UnitUse(use.poolId(), use.unit(), use.from(),
+    private boolean isKnown(String id, UnitUse use) {
+        return !isToCome(old.givenBackBy(graph.step(id), new UnitUse(use.poolId(), use.unit(), use.from(),
                 plannedUntil(id, use))));
-    }
-
-    /** What is taken anew is not cleaned before, so it counts as given back that much earlier. */
-    private int cleanMinutes(UnitUse use) {
-        return whole.kitchen().pools().stream().filter(pool -> pool.id().equals(use.poolId())).mapToInt(Pool::cleanMinutes).findFirst().orElse(0);
     }
 
     private int plannedUntil(String id, UnitUse use) {

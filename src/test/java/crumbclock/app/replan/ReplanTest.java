@@ -1,5 +1,11 @@
 package crumbclock.app.replan;
 
+import static crumbclock.fixture.OrderBuilder.anOrder;
+import static crumbclock.fixture.PersonBuilder.aPerson;
+import static crumbclock.fixture.PoolBuilder.aPool;
+import static crumbclock.fixture.ProblemBuilder.aProblem;
+import static crumbclock.fixture.StepBuilder.handsOn;
+import static crumbclock.fixture.StepBuilder.resting;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crumbclock.domain.day.DayLog;
@@ -108,6 +114,26 @@ class ReplanTest {
 
     static LongStream few() {
         return LongStream.range(0, 6);
+    }
+
+    /** A pan that is in use is not given back, cleaned and taken again. */
+    @Test
+    void should_go_on_with_the_only_pan_that_is_in_use() {
+        Problem problem = aProblem().horizon(600).person(aPerson("ana").onShift(0, 600)).person(aPerson("ben").onShift(0, 600).skilledIn("turning"))
+                .person(aPerson("cor").onShift(0, 600).skilledIn("turning")).pool(aPool("pan", 1).cleanedIn(30))
+                .step(handsOn("A/deposit", 10).takes("pan", 1, 0, "A/turn-out")).step(resting("A/rest", 20, 200))
+                .step(handsOn("A/turn-out", 5).skill("turning"))
+                .wait("A/deposit", "A/rest", 0, 0).wait("A/rest", "A/turn-out", 0, 0)
+                .order(anOrder("O").cake("A", "A/turn-out").setAsideBy(300)).build();
+        Plan plan = planned(problem, 1);
+        String turner = plan.timetable().steps().get(2).work().get(0).personId();
+        var away = new KitchenEvent(1, KitchenEvent.Kind.PERSON_AWAY, turner, new Span(0, 600));
+
+        Replanned made = Replan.replan(problem, plan, new DayLog(List.of(), List.of(away), List.of()), 15, SHORT, SearchListener.SILENT);
+
+        assertThat(made.plan().findings()).isEmpty();
+        assertThat(made.plan().timetable().outcomes()).allMatch(Outcome::possible);
+        assertThat(made.news().lost()).isEmpty();
     }
 
     @Test
