@@ -21,6 +21,6 @@ final class CrumbclockCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: plan, compare, check or audit.");
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: plan, replan, compare, check or audit.");
     }
 }

@@ -1,10 +1,12 @@
 package crumbclock.cli;
 
+import crumbclock.domain.day.DayLog;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.formats.ProblemReader;
 import crumbclock.formats.change.ChangeReader;
 import crumbclock.formats.change.Scenario;
+import crumbclock.formats.day.DayReader;
 import crumbclock.formats.file.SourceFile;
 import crumbclock.formats.issue.Issue;
 import crumbclock.formats.issue.IssueLog;
@@ -48,6 +50,11 @@ final class Inputs {
     static Plan plan(Path file, Problem problem) {
         return read(log -> SourceFile.read(file, log)
                 .flatMap(source -> PlanJson.read(source.name(), source.text(), problem, log)));
+    }
+
+    /** @throws BadInput with all faults of the file, when there is one */
+    static DayLog day(Path file, Problem problem, int now) {
+        return read(log -> SourceFile.read(file, log).flatMap(source -> DayReader.read(source, problem, now, log)));
     }
 
     private static <T> T read(Function<IssueLog, Optional<T>> reader) {

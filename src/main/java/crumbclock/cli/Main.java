@@ -53,6 +53,7 @@ public final class Main {
     private static CommandLine commandLine(Surroundings surroundings) {
         var line = new CommandLine(new CrumbclockCommand());
         line.addSubcommand(new PlanCommand(surroundings));
+        line.addSubcommand(new ReplanCommand(surroundings));
         line.addSubcommand(new CompareCommand(surroundings));
         line.addSubcommand(new CheckCommand(surroundings));
         line.addSubcommand(new AuditCommand(surroundings));

@@ -1,5 +1,6 @@
 package crumbclock.cli;
 
+import crumbclock.domain.day.DayNews;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.formats.csv.FridgeCsv;
@@ -71,13 +72,22 @@ final class PlanFiles {
         write(folder, texts(problem, plan));
     }
 
+    /** The same for a plan made during the day, with what it changes. */
+    void write(Problem problem, Plan plan, DayNews news) {
+        write(folder, texts(problem, plan, PlanPage.render(problem, plan, news)));
+    }
+
     /** The files of one plan: name and text. */
     static Map<String, String> texts(Problem problem, Plan plan) {
+        return texts(problem, plan, PlanPage.render(problem, plan));
+    }
+
+    private static Map<String, String> texts(Problem problem, Plan plan, String page) {
         Map<String, String> texts = new LinkedHashMap<>();
         texts.put("plan.json", PlanJson.write(problem, plan));
         texts.put("timetable.csv", TimetableCsv.write(problem, plan));
         texts.put("fridge.csv", FridgeCsv.write(problem, plan));
-        texts.put("plan.html", PlanPage.render(problem, plan));
+        texts.put("plan.html", page);
         return texts;
     }
 

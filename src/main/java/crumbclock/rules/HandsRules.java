@@ -8,6 +8,7 @@ import ai.timefold.solver.core.api.score.stream.ConstraintFactory;
 import ai.timefold.solver.core.api.score.stream.Joiners;
 import crumbclock.domain.plan.PersonWork;
 import crumbclock.domain.plan.Rule;
+import crumbclock.domain.problem.FixedStep;
 import crumbclock.rules.fact.Roster;
 import crumbclock.rules.fact.TimedStep;
 import crumbclock.rules.fact.WorkSpan;
@@ -79,10 +80,11 @@ final class HandsRules {
                 .asConstraint(ConstraintNames.of(Rule.R03, "in one go"));
     }
 
-    /** The work takes as long as the slowest of its people needs. */
+    /** The work takes as long as the slowest of its people needs; recorded work took as long as it took. */
     static Constraint r03Minutes(ConstraintFactory factory) {
         return factory.forEach(TimedStep.class)
                 .filter(TimedStep::needsHands)
+                .ifNotExists(FixedStep.class, Joiners.equal(TimedStep::id, fixed -> fixed.step().stepId()))
                 .join(WorkSpan.class, Joiners.equal(TimedStep::id, WorkSpan::stepId))
                 .join(Roster.class, Joiners.equal((step, work) -> work.personId(), Roster::personId))
                 .groupBy((step, work, roster) -> step, max((TimedStep step, WorkSpan work, Roster roster) -> roster

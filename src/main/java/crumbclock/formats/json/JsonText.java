@@ -23,7 +23,8 @@ public final class JsonText {
     }
 
     private static void write(JsonNode node, String indent, StringBuilder text) {
-        if (isFlat(node) && spaced(node).length() + indent.length() <= LONGEST_LINE) {
+        boolean single = !node.isContainerNode();
+        if (single || isFlat(node) && spaced(node).length() + indent.length() <= LONGEST_LINE) {
             text.append(spaced(node));
             return;
         }

@@ -1,6 +1,7 @@
 package crumbclock.report.html;
 
 import crumbclock.domain.kitchen.Rack;
+import crumbclock.domain.day.DayNews;
 import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.report.svg.DayDrawing;
@@ -26,9 +27,16 @@ import java.util.stream.Stream;
 final class PageModel {
 
     private final PlanView view;
+    private final DayNews news;
     private final Scale scale;
 
     PageModel(PlanView view) {
+        this(view, null);
+    }
+
+    /** @param news what a plan made during the day changes; null for any other plan */
+    PageModel(PlanView view, DayNews news) {
+        this.news = news;
         this.view = view;
         var kitchen = view.problem().kitchen();
         this.scale = Scale.forWidest(Stream.concat(
@@ -48,9 +56,13 @@ final class PageModel {
         values.put("zone", problem.clock().zone().getId());
         values.put("seed", view.plan().search().seed());
         values.put("schedules", view.plan().search().schedules());
-        values.put("sound", view.plan().isSound());
+        var findings = view.plan().findings().stream().filter(one -> news == null || !news.inFact().contains(one)).toList();
+        values.put("sound", findings.isEmpty());
         values.put("bound", new BoundWords(view).sentences());
-        values.put("findings", view.plan().findings().stream().map(this::finding).toList());
+        values.put("findings", findings.stream().map(this::finding).toList());
+        if (news != null) {
+            values.put("news", NewsBlock.of(view, news));
+        }
         values.put("lateCount", outcomes.stream().filter(one -> one.possible() && one.lateMinutes() > 0).count());
         values.put("impossibleCount", outcomes.stream().filter(one -> !one.possible()).count());
         values.put("onTimeCount", outcomes.stream().filter(PageModel::isOnTime).count());

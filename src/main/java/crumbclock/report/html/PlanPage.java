@@ -1,5 +1,6 @@
 package crumbclock.report.html;
 
+import crumbclock.domain.day.DayNews;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.report.view.PlanView;
@@ -16,8 +17,22 @@ public final class PlanPage {
 
     /** @throws IllegalStateException when a template of the program is broken */
     public static String render(Problem problem, Plan plan) {
+        return render(new PageModel(new PlanView(problem, plan)));
+    }
+
+    /**
+     * The same for a plan made during the day: what is different for each person stands first. What happened may have
+     * broken rules; these are told apart from rules that the plan breaks from now on.
+     *
+     * @throws IllegalStateException when a template of the program is broken
+     */
+    public static String render(Problem problem, Plan plan, DayNews news) {
+        return render(new PageModel(new PlanView(problem, plan), news));
+    }
+
+    private static String render(PageModel model) {
         try {
-            return Templates.render("page.ftlh", new PageModel(new PlanView(problem, plan)).values());
+            return Templates.render("page.ftlh", model.values());
         } catch (TemplateModelException e) {
             throw new IllegalStateException("the page's values failed: " + e.getMessage(), e);
         }

@@ -33,14 +33,26 @@ public final class PlanSummary {
     private final BoundWords bound;
     private final List<String> lines = new ArrayList<>();
 
-    private PlanSummary(PlanView view) {
+    private final List<Finding> inFact;
+
+    private PlanSummary(PlanView view, List<Finding> inFact) {
         this.view = view;
         bound = new BoundWords(view);
+        this.inFact = inFact;
     }
 
     /** @return lines that end with a line feed each, free of control characters from people's texts */
     public static String render(Problem problem, Plan plan) {
-        return new PlanSummary(new PlanView(problem, plan)).render();
+        return render(problem, plan, List.of());
+    }
+
+    /**
+     * The same for a plan made during the day.
+     *
+     * @param inFact findings that what happened has caused and that are told elsewhere
+     */
+    public static String render(Problem problem, Plan plan, List<Finding> inFact) {
+        return new PlanSummary(new PlanView(problem, plan), inFact).render();
     }
 
     private String render() {
@@ -66,9 +78,10 @@ public final class PlanSummary {
     }
 
     private void verdict() {
-        var findings = view.plan().findings();
+        var findings = view.plan().findings().stream().filter(one -> !inFact.contains(one)).toList();
         if (findings.isEmpty()) {
-            line("Sound: the audit found no broken rule.");
+            line(inFact.isEmpty() ? "Sound: the audit found no broken rule."
+                    : "Sound from now on: the audit found no broken rule but " + inFact.size() + " that what happened has broken.");
             bound.sentences().forEach(this::line);
             return;
         }

@@ -1,0 +1,66 @@
+package crumbclock.app.replan;
+
+import crumbclock.domain.plan.Finding;
+import crumbclock.domain.plan.PlacedStep;
+import crumbclock.domain.plan.Rule;
+import crumbclock.domain.plan.Timetable;
+import crumbclock.domain.work.Step;
+import crumbclock.domain.work.Wait;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Tells what was broken by what happened from what a plan breaks. */
+final class Facts {
+
+    /** Rules that may be broken by an oven that is on, and not by a single step. */
+    private static final Set<Rule> OVEN_RULES = EnumSet.of(Rule.R05, Rule.R07, Rule.R08);
+
+    private final Situation situation;
+    private final List<Wait> broken;
+    private final Timetable timetable;
+    private final Set<String> steps = new LinkedHashSet<>();
+
+    Facts(Situation situation, List<Wait> broken, Timetable timetable) {
+        this.timetable = timetable;
+        this.situation = situation;
+        this.broken = broken;
+        situation.problem().steps().stream().map(Step::id).forEach(steps::add);
+    }
+
+    /** Whether no plan from now on could have avoided it. */
+    boolean caused(Finding finding) {
+        List<String> concerned = finding.items().stream().filter(steps::contains).toList();
+        if (concerned.isEmpty()) {
+            return finding.when().end() <= situation.now() && finding.rule() != Rule.R16 && finding.rule() != Rule.R17
+                    || OVEN_RULES.contains(finding.rule()) && isOfRunningBakes(finding);
+        }
+        boolean allHappened = concerned.stream().allMatch(situation.happened()::containsKey);
+        boolean stays = concerned.stream().anyMatch(id -> situation.happened().containsKey(id) && situation.happened().get(id).open());
+        if (allHappened && (!stays || finding.when().end() <= situation.now())) {
+            return true;
+        }
+        if (finding.rule() == Rule.R02) {
+            return allHappened && isTooLong(concerned) || broken.stream().anyMatch(wait ->
+                    finding.items().equals(List.of(wait.fromStepId(), wait.toStepId())));
+        }
+        return finding.rule() == Rule.R03 && allHappened;
+    }
+
+    /** The oven is on for what is in it already, and for nothing else. */
+    private boolean isOfRunningBakes(Finding finding) {
+        List<String> inIt = timetable.steps().stream().filter(step -> step.cavityId().equals(finding.place())
+                && step.span().overlaps(finding.when())).map(PlacedStep::stepId).toList();
+        return !inIt.isEmpty() && inIt.stream().allMatch(situation.happened()::containsKey);
+    }
+
+    /** A stay that was too long already. */
+    private boolean isTooLong(List<String> ids) {
+        return ids.stream().allMatch(id -> {
+            Step step = situation.problem().steps().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+            Happened so = situation.happened().get(id);
+            return (long) situation.now() - so.start() - step.putInMinutes() > step.mostMinutes();
+        });
+    }
+}

@@ -1,0 +1,69 @@
+package crumbclock.app.replan;
+
+import crumbclock.app.reason.SlackTrace;
+import crumbclock.domain.plan.Outcome;
+import crumbclock.domain.plan.Rule;
+import crumbclock.domain.plan.Timetable;
+import crumbclock.domain.problem.Problem;
+import crumbclock.engine.decode.Decoder;
+import crumbclock.engine.decode.TimetableBuilder;
+import crumbclock.engine.model.CompiledProblem;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+
+/**
+ * Why an order will be late or not possible, found out fast: whether it could be on time if it had the kitchen to itself from
+ * now on.
+ */
+final class Reasons {
+
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+
+    private final Problem whole;
+    private final Decoder decoder;
+
+    private Reasons(Problem whole, Problem rest) {
+        this.whole = whole;
+        this.decoder = new Decoder(CompiledProblem.of(rest, false));
+    }
+
+    /**
+     * @param whole with all records
+     * @param rest  as the engine knows it, with nothing pinned
+     */
+    static Timetable explained(Problem whole, Problem rest, Timetable timetable) {
+        boolean allFine = timetable.outcomes().stream().allMatch(outcome -> outcome.possible() && outcome.lateMinutes() == 0);
+        Reasons reasons = allFine ? null : new Reasons(whole, rest);
+        var trace = new SlackTrace(whole, timetable);
+        List<Outcome> outcomes = new ArrayList<>();
+        for (Outcome outcome : timetable.outcomes()) {
+            List<Outcome.Reason> why = outcome.possible() && outcome.lateMinutes() == 0 ? List.of() : reasons.of(outcome);
+            outcomes.add(new Outcome(outcome.orderId(), outcome.possible(), outcome.readyMinute(), outcome.handMinute(),
+                    outcome.bufferMinutes(), outcome.lateMinutes(), why,
+                    outcome.possible() ? trace.stepsWithoutSlack(outcome.orderId()) : List.of()));
+        }
+        return new Timetable(timetable.steps(), timetable.touches(), timetable.ovenRuns(), timetable.pans(),
+                timetable.placements(), timetable.cleanings(), outcomes);
+    }
+
+    private List<Outcome.Reason> of(Outcome outcome) {
+        boolean[] wanted = new boolean[whole.orders().size()];
+        int index = IntStream.range(0, wanted.length).filter(order -> whole.orders().get(order).id().equals(outcome.orderId()))
+                .findFirst().orElseThrow();
+        wanted[index] = true;
+        decoder.decode(IntStream.range(0, decoder.compiled().units.fine.length).toArray(), wanted);
+        if (!decoder.isPossible(index)) {
+            Rule rule = decoder.reason(index) == null ? Rule.R17 : decoder.reason(index);
+            String step = decoder.reasonTask(index) == null ? "one of its steps" : decoder.reasonTask(index).step.name();
+            return List.of(new Outcome.Reason(rule, "even with the kitchen to itself from now on, no place is found for: " + step));
+        }
+        Outcome alone = new TimetableBuilder(decoder).build().outcomes().get(index);
+        String when = TIME.format(whole.clock().at(alone.handMinute()));
+        String beside = alone.lateMinutes() > 0 ? "even with the kitchen to itself from now on it would be handed over at " + when
+                : "with the kitchen to itself from now on it could be handed over at " + when + "; the other orders need the same hands and ovens";
+        return List.of(new Outcome.Reason(outcome.possible() ? Rule.R16 : Rule.R17, beside));
+    }
+}

@@ -1,0 +1,258 @@
+package crumbclock.app.replan;
+
+import crumbclock.domain.day.DayLog;
+import crumbclock.domain.plan.Finding;
+import crumbclock.domain.plan.Outcome;
+import crumbclock.domain.plan.Plan;
+import crumbclock.domain.plan.PlacedStep;
+import crumbclock.domain.plan.Timetable;
+import crumbclock.domain.problem.FixedStep;
+import crumbclock.domain.problem.Problem;
+import crumbclock.engine.cost.Cost;
+import crumbclock.rules.Audit;
+import crumbclock.search.PlanSearch;
+import crumbclock.search.SearchLimits;
+import crumbclock.search.SearchListener;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Plans again from now, and changes as little as it must.
+ *
+ * <p>A plan that still holds stays as it is. Otherwise work goes on in its order, each step at its known time or as soon after it as it
+ * can be ({@link Shift}). While timetables are left to be made, everything is planned anew at once, with the distance from the known plan in
+ * the cost (wish W08), and then single orders and stretches of time while all else is pinned. The best of all, as audited,
+ * is the answer. The same steps and seed give the same answer.
+ */
+public final class Replan {
+
+    /** Shares of the timetables that may be made, in sixteenths. */
+    private static final int WHOLE = 16;
+    private static final int SHIFT = 4;
+    private static final int FULL = 8;
+    private static final int ROUND = 2;
+    private static final int STRETCH = 120;
+    /** Steps of a problem of which a search from scratch soon makes something; in a larger one it comes last. */
+    private static final int SMALL = 200;
+    /** Without a number of steps, so many for a search that ends by the clock. */
+    private static final long MOST_SCHEDULES = 20_000;
+
+    private final Problem base;
+    private final Plan oldPlan;
+    private final OldPlan old;
+    private final DayLog log;
+    private final int now;
+    private final SearchLimits limits;
+    private final SearchListener listener;
+    private Candidate best;
+    private long schedules;
+
+    private Replan(Problem base, Plan oldPlan, DayLog log, int now, SearchLimits limits, SearchListener listener) {
+        this.base = base;
+        this.oldPlan = oldPlan;
+        this.old = new OldPlan(oldPlan.timetable());
+        this.log = log;
+        this.now = now;
+        this.limits = limits;
+        this.listener = listener;
+    }
+
+    /**
+     * @param base    the problem that the old plan was made for
+     * @param oldPlan that people have
+     * @param now     minute from the problem's start
+     */
+    public static Replanned replan(Problem base, Plan oldPlan, DayLog log, int now, SearchLimits limits, SearchListener listener) {
+        return new Replan(base, oldPlan, log, now, limits, listener).run();
+    }
+
+    private Replanned run() {
+        Situation situation = Situation.of(base, old, log, now);
+        long known = Audit.audit(base, oldPlan.timetable()).mediumCost();
+        keep(asItIs(situation));
+        if (!isGood(known)) {
+            best = null;
+            keep(shifted(situation, old, true));
+            if (!isGood(known)) {
+                keep(shifted(situation, new OldPlan(best.timetable()), false));
+            }
+            boolean small = situation.problem().steps().size() <= SMALL;
+            if (small) {
+                all(situation);
+            }
+            if (!isGood(known)) {
+                startOver();
+            }
+            if (!small) {
+                all(best.situation());
+            }
+            improve();
+        }
+        return finished();
+    }
+
+    /** Everything that is still to be done, at once. */
+    private void all(Situation situation) {
+        if (isWorthwhile() && !stopped()) {
+            keep(found(situation, old, situation.toDo(), FULL));
+        }
+    }
+
+    private boolean isGood(long known) {
+        return best != null && best.isSound() && best.audit().mediumCost() <= known;
+    }
+
+    private void keep(Candidate candidate) {
+        if (best == null || candidate.compareTo(best) < 0) {
+            best = candidate;
+        }
+    }
+
+    /** The old plan as it stands, with the times that things really had. */
+    private Candidate asItIs(Situation situation) {
+        List<FixedStep> pins = Pins.of(situation.problem(), old, situation.happened(), now, Set.of());
+        var rest = new RestProblem(situation.problem(), old, old, situation.happened(), now, pins);
+        return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, old.timetable()), 0);
+    }
+
+    /** An order that was possible and is not any more is begun again from the start, where that helps. */
+    private void startOver() {
+        List<Loss> losses = new ArrayList<>();
+        for (Outcome outcome : best.timetable().outcomes()) {
+            boolean was = oldPlan.timetable().outcomes().stream()
+                    .anyMatch(before -> before.orderId().equals(outcome.orderId()) && before.possible());
+            if (was && !outcome.possible()) {
+                best.problem().orders().stream().filter(order -> order.id().equals(outcome.orderId()))
+                        .forEach(order -> order.cakes().forEach(cake -> losses.add(new Loss(0, cake.finishStepId(), now, true))));
+            }
+        }
+        if (!losses.isEmpty()) {
+            Situation again = Situation.of(base, old, log, now, losses);
+            keep(shifted(again, new OldPlan(best.timetable()), false));
+        }
+    }
+
+    /** Lets go of one order or one stretch of time after the other, those first that the change concerns. */
+    private void improve() {
+        for (Set<String> freed : neighbourhoods()) {
+            if (!isWorthwhile() || stopped()) {
+                return;
+            }
+            freed.retainAll(best.situation().toDo());
+            keep(found(best.situation(), new OldPlan(best.timetable()), freed, ROUND));
+        }
+    }
+
+    private List<Set<String>> neighbourhoods() {
+        List<Set<String>> all = new ArrayList<>();
+        Set<String> bad = new LinkedHashSet<>();
+        for (Outcome outcome : best.timetable().outcomes()) {
+            if (!outcome.possible() || outcome.lateMinutes() > 0) {
+                bad.add(outcome.orderId());
+            }
+        }
+        Set<String> moved = new LinkedHashSet<>();
+        for (PlacedStep step : best.timetable().steps()) {
+            if (step.start() >= now && old.find(step.stepId()).filter(before -> before.start() == step.start()).isEmpty()) {
+                moved.add(step.stepId());
+            }
+        }
+        all.add(ofSameOrders(best.situation(), moved));
+        if (!bad.isEmpty()) {
+            Set<String> late = new LinkedHashSet<>();
+            best.situation().toDo().stream().filter(id -> best.situation().orderOf(id).filter(bad::contains).isPresent()).forEach(late::add);
+            late.addAll(between(best.timetable(), now, now + STRETCH));
+            all.add(late);
+        }
+        for (int from = now; from <= base.clock().horizonMinutes(); from += STRETCH) {
+            Set<String> stretch = new LinkedHashSet<>(between(best.timetable(), from, from + STRETCH));
+            stretch.addAll(between(old.timetable(), from, from + STRETCH));
+            if (!stretch.isEmpty()) {
+                all.add(stretch);
+            }
+        }
+        return all;
+    }
+
+    private static Set<String> between(Timetable timetable, int from, int until) {
+        Set<String> between = new LinkedHashSet<>();
+        timetable.steps().stream().filter(step -> step.start() < until && step.end() > from).map(PlacedStep::stepId).forEach(between::add);
+        return between;
+    }
+
+    private static Set<String> ofSameOrders(Situation situation, Set<String> stepIds) {
+        Set<String> orders = new LinkedHashSet<>();
+        stepIds.forEach(id -> situation.orderOf(id).ifPresent(orders::add));
+        Set<String> steps = new LinkedHashSet<>(stepIds);
+        situation.toDo().stream().filter(id -> situation.orderOf(id).filter(orders::contains).isPresent()).forEach(steps::add);
+        return steps;
+    }
+
+    private Candidate found(Situation situation, OldPlan from, Set<String> freed, int share) {
+        List<FixedStep> pins = Pins.of(situation.problem(), from, situation.happened(), now, freed);
+        var rest = new RestProblem(situation.problem(), old, from, situation.happened(), now, pins);
+        var result = PlanSearch.search(rest.problem(), part(share), onlyStop());
+        schedules += result.schedules();
+        listener.improved(schedules, result.cost());
+        return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, result.timetable()),
+                result.schedules());
+    }
+
+    private Candidate shifted(Situation situation, OldPlan order, boolean held) {
+        var rest = new RestProblem(situation.problem(), old, old, situation.happened(), now, List.of());
+        var result = Shift.of(rest.problem(), situation, order, held, limits.seed(), Math.max(1, total() * SHIFT / WHOLE), this::stopped);
+        schedules += result.schedules();
+        listener.improved(schedules, result.cost());
+        return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, result.timetable()),
+                result.schedules());
+    }
+
+    private long total() {
+        return limits.mostSteps() == Long.MAX_VALUE ? MOST_SCHEDULES : limits.mostSteps();
+    }
+
+    /** A search of its own needs some timetables before it finds anything. */
+    private boolean isWorthwhile() {
+        return left() >= total() / SHIFT;
+    }
+
+    private long left() {
+        return total() - schedules;
+    }
+
+    private SearchListener onlyStop() {
+        return new SearchListener() {
+            @Override
+            public void improved(long found, Cost cost) {
+                // what counts is what the audit says of the whole
+            }
+
+            @Override
+            public boolean stopAsked() {
+                return listener.stopAsked();
+            }
+        };
+    }
+
+    private boolean stopped() {
+        return listener.stopAsked() && best != null;
+    }
+
+    private SearchLimits part(int share) {
+        long steps = Math.max(1, Math.min(left(), total() * share / WHOLE) / 2);
+        long millis = limits.mostMillis() == Long.MAX_VALUE ? Long.MAX_VALUE : Math.max(1, limits.mostMillis() * share / WHOLE / 2);
+        return new SearchLimits(limits.seed(), steps, millis, limits.unimprovedMillis());
+    }
+
+    private Replanned finished() {
+        var rest = new RestProblem(best.situation().problem(), old, old, best.situation().happened(), now, List.of());
+        Timetable timetable = Reasons.explained(best.problem(), rest.problem(), best.timetable());
+        var audit = Audit.audit(best.problem(), timetable);
+        List<Finding> inFact = audit.findings().stream().filter(finding -> !best.own().contains(finding)).toList();
+        Plan plan = new Plan(base.title(), timetable, audit.findings(), audit.cost(), audit.mediumCost(), audit.softCost(),
+                new Plan.SearchNote(limits.seed(), schedules));
+        return new Replanned(best.problem(), plan, News.of(best.situation(), oldPlan, plan, inFact));
+    }
+}

@@ -1,0 +1,109 @@
+package crumbclock.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Two dozen cupcakes, planned, and a day on which something happens. */
+class ReplanCommandTest {
+
+    @TempDir
+    private Path folder;
+    private Path problem;
+    private Path plan;
+
+    @BeforeEach
+    void makeThePlan() throws IOException {
+        problem = SmallProblem.in(folder);
+        CommandRun run = CommandRun.of("plan", problem, "--steps", 300, "--out", folder.resolve("known"), "--quiet");
+        assertThat(run.code()).as(run.err()).isZero();
+        plan = folder.resolve("known/plan.json");
+    }
+
+    @Test
+    void should_keep_the_plan_when_nothing_happened() throws IOException {
+        CommandRun run = replan("time,cake,step,word\n", "08:00", "nothing");
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out()).startsWith("From Fri 08:00 on\n  nothing is different for anybody\n").contains("Sound: the audit found no broken rule.");
+        assertThat(steps(folder.resolve("nothing/plan.json"))).isEqualTo(steps(plan));
+        assertThat(folder.resolve("nothing")).isDirectoryContaining("glob:**/{plan.html,timetable.csv,fridge.csv,plan.json}");
+    }
+
+    @Test
+    void should_say_first_what_is_different_for_whom() throws IOException {
+        CommandRun run = replan("17:00,,,ada away 17:00-17:20\n", "16:00", "away");
+
+        assertThat(run.code()).as(run.err() + run.out()).isBetween(0, 1);
+        assertThat(run.out()).startsWith("From Fri 16:00 on\n");
+        assertThat(Files.readString(folder.resolve("away/plan.html"))).contains("Different from Fri 5 Jun 16:00 on");
+    }
+
+    @Test
+    void should_give_the_same_files_for_the_same_steps_and_seed() throws IOException {
+        replan("10:00,,oven,dead until 17:00\n", "10:00", "one");
+        replan("10:00,,oven,dead until 17:00\n", "10:00", "two");
+
+        for (String file : new String[] {"plan.json", "plan.html", "timetable.csv", "fridge.csv"}) {
+            assertThat(folder.resolve("one").resolve(file)).hasSameTextualContentAs(folder.resolve("two").resolve(file));
+        }
+    }
+
+    @Test
+    void should_lose_no_plan() throws IOException {
+        replan("", "08:00", "one");
+        CommandRun run = CommandRun.of("replan", problem, "--plan", folder.resolve("one/plan.json"), "--day", folder.resolve("day.csv"),
+                "--now", "Fri 09:00", "--reason", "milk is late", "--out", folder.resolve("two"), "--steps", 300, "--quiet");
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(folder.resolve("two/history/index.csv")).hasContent("number,time,reason,folder\r\n1,,the plan before,001\r\n"
+                + "2,08:00,day.csv,002-08-00\r\n3,Fri 09:00,milk is late,003-Fri-09-00\r\n");
+        assertThat(folder.resolve("two/history/001/plan.json")).hasSameTextualContentAs(plan);
+        assertThat(folder.resolve("two/history/002-08-00/plan.json")).hasSameTextualContentAs(folder.resolve("one/plan.json"));
+        assertThat(folder.resolve("two/history/003-Fri-09-00/plan.json")).hasSameTextualContentAs(folder.resolve("two/plan.json"));
+    }
+
+    @Test
+    void should_never_overwrite_the_plan_that_people_have() throws IOException {
+        String before = Files.readString(plan);
+
+        CommandRun run = replan("", "08:00", "known");
+
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.errIn(folder)).contains("known: there is a plan in it already, which is kept as it is; name another folder");
+        assertThat(plan).hasContent(before);
+    }
+
+    @Test
+    void should_tell_all_faults_of_the_day_file_and_write_nothing() throws IOException {
+        CommandRun run = replan("09:00,A1,mixx,done\n09:00,A7,mix,done\n", "09:30", "faults");
+
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.errIn(folder)).contains("day.csv, line 1, column step: read \"mixx\"").contains("day.csv, line 2, column cake: read \"A7\"")
+                .contains("2 faults; nothing was written.");
+        assertThat(folder.resolve("faults")).doesNotExist();
+    }
+
+    @Test
+    void should_ask_for_a_time_inside_the_problem() throws IOException {
+        CommandRun run = replan("", "23:30", "late");
+
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("--now: read \"23:30\"; expected a time inside the problem");
+    }
+
+    private CommandRun replan(String day, String now, String out) throws IOException {
+        Path file = Files.writeString(folder.resolve("day.csv"), day);
+        return CommandRun.of("replan", problem, "--plan", plan, "--day", file, "--now", now, "--out", folder.resolve(out), "--steps", 300);
+    }
+
+    private static String steps(Path file) throws IOException {
+        String text = Files.readString(file);
+        return text.substring(text.indexOf("\"steps\""));
+    }
+}
