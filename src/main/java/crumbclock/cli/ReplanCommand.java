@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -47,6 +48,9 @@ final class ReplanCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "PROBLEM", description = "Problem file (JSON) that the known plan was made of.")
     private Path problemFile;
+
+    @Mixin
+    private ChangeOption change;
 
     @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "The plan.json that people work by.")
     private Path planFile;
@@ -91,7 +95,7 @@ final class ReplanCommand implements Callable<Integer> {
         if (steps != null && steps < 1) {
             throw new ParameterException(spec.commandLine(), "--steps: read " + steps + "; expected at least 1");
         }
-        Problem problem = Inputs.problem(problemFile);
+        Problem problem = Inputs.changed(problemFile, change.changes()).problem();
         int minute = DayTimes.now(problem.clock(), now).orElseThrow(() -> new ParameterException(spec.commandLine(),
                 "--now: read \"" + now + "\"; expected a time inside the problem such as 11:00, with its day, as in \"Sat 11:00\","
                         + " when the problem lasts longer than one"));
@@ -120,7 +124,7 @@ final class ReplanCommand implements Callable<Integer> {
 
     private Path folder(int minute) {
         String time = String.format(java.util.Locale.ROOT, "%02d%02d", minute / 60, minute % 60);
-        return Path.of("reports", PlanFiles.nameOf(problemFile) + "-" + time);
+        return PlanFiles.usual(problemFile, time);
     }
 
     /** The plan that people work by stays what it was. */
