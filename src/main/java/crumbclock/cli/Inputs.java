@@ -46,6 +46,23 @@ final class Inputs {
         }));
     }
 
+    /**
+     * A problem with changes, and the same with one more order.
+     *
+     * @param order a file of changes, or words, that add one order
+     * @throws BadInput with all faults of all files and words, when there is one, or when it is not one order
+     */
+    static PromiseInputs withOneMore(Path file, List<String> changes, String order) {
+        return read(log -> ProblemReader.draft(file, List.of(), log).flatMap(draft -> {
+            List<String> all = new ArrayList<>(changes);
+            all.add(order);
+            var base = ChangeReader.read(changes, draft, log);
+            var asked = ChangeReader.read(all, draft, log);
+            return base.isEmpty() || asked.isEmpty() ? Optional.empty()
+                    : Optional.of(PromiseInputs.of(draft, base.get(), asked.get(), order));
+        }));
+    }
+
     /** @throws BadInput with all faults of the file, when there is one */
     static Plan plan(Path file, Problem problem) {
         return read(log -> SourceFile.read(file, log)

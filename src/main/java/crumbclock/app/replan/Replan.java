@@ -46,10 +46,11 @@ public final class Replan {
     private final int now;
     private final SearchLimits limits;
     private final SearchListener listener;
+    private final int room;
     private Candidate best;
     private long schedules;
 
-    private Replan(Problem base, Plan oldPlan, DayLog log, int now, SearchLimits limits, SearchListener listener) {
+    private Replan(Problem base, Plan oldPlan, DayLog log, int now, int room, SearchLimits limits, SearchListener listener) {
         this.base = base;
         this.oldPlan = oldPlan;
         this.old = new OldPlan(oldPlan.timetable());
@@ -57,6 +58,7 @@ public final class Replan {
         this.now = now;
         this.limits = limits;
         this.listener = listener;
+        this.room = room;
     }
 
     /**
@@ -65,7 +67,37 @@ public final class Replan {
      * @param now     minute from the problem's start
      */
     public static Replanned replan(Problem base, Plan oldPlan, DayLog log, int now, SearchLimits limits, SearchListener listener) {
-        return new Replan(base, oldPlan, log, now, limits, listener).run();
+        return replan(base, oldPlan, log, now, RestProblem.ROOM, limits, listener);
+    }
+
+    /**
+     * The same for a kitchen in which room is scarce.
+     *
+     * @param room minutes for which a place on a shelf is kept free beyond the planned end of a stay that goes on; with 0 the others have
+     *             more room, and a stay that would last longer than planned, with something else in its place by then, is found out by
+     *             the audit
+     */
+    public static Replanned replan(Problem base, Plan oldPlan, DayLog log, int now, int room, SearchLimits limits, SearchListener listener) {
+        return new Replan(base, oldPlan, log, now, room, limits, listener).run();
+    }
+
+    /**
+     * Finds places for what the old plan does not know, such as one more order, and moves nothing else that can stay.
+     *
+     * @param base    a problem with more steps than the old plan has
+     * @param oldPlan that people have
+     * @param now     minute from the problem's start; what begins before that went as planned
+     */
+    public static Replanned fitIn(Problem base, Plan oldPlan, int now, SearchLimits limits, SearchListener listener) {
+        return new Replan(base, oldPlan, DayLog.NOTHING, now, 0, limits, listener).fitted();
+    }
+
+    private Replanned fitted() {
+        Situation situation = Situation.of(base, old, log, now);
+        Set<String> unknown = new LinkedHashSet<>(situation.toDo());
+        unknown.removeIf(id -> old.find(id).isPresent());
+        keep(found(situation, old, unknown, WHOLE));
+        return finished();
     }
 
     private Replanned run() {
@@ -113,7 +145,7 @@ public final class Replan {
     /** The old plan as it stands, with the times that things really had. */
     private Candidate asItIs(Situation situation) {
         List<FixedStep> pins = Pins.of(situation.problem(), old, situation.happened(), now, Set.of());
-        var rest = new RestProblem(situation.problem(), old, old, situation.happened(), now, pins);
+        var rest = new RestProblem(situation.problem(), old, old, situation.happened(), now, pins, room);
         return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, old.timetable()), 0);
     }
 
@@ -192,7 +224,7 @@ public final class Replan {
 
     private Candidate found(Situation situation, OldPlan from, Set<String> freed, int share) {
         List<FixedStep> pins = Pins.of(situation.problem(), from, situation.happened(), now, freed);
-        var rest = new RestProblem(situation.problem(), old, from, situation.happened(), now, pins);
+        var rest = new RestProblem(situation.problem(), old, from, situation.happened(), now, pins, room);
         var result = PlanSearch.search(rest.problem(), part(share), onlyStop());
         schedules += result.schedules();
         listener.improved(schedules, result.cost());
@@ -201,7 +233,7 @@ public final class Replan {
     }
 
     private Candidate shifted(Situation situation, OldPlan order, boolean held) {
-        var rest = new RestProblem(situation.problem(), old, old, situation.happened(), now, List.of());
+        var rest = new RestProblem(situation.problem(), old, old, situation.happened(), now, List.of(), room);
         var result = Shift.of(rest.problem(), situation, order, held, limits.seed(), Math.max(1, total() * SHIFT / WHOLE), this::stopped);
         schedules += result.schedules();
         listener.improved(schedules, result.cost());
@@ -247,7 +279,7 @@ public final class Replan {
     }
 
     private Replanned finished() {
-        var rest = new RestProblem(best.situation().problem(), old, old, best.situation().happened(), now, List.of());
+        var rest = new RestProblem(best.situation().problem(), old, old, best.situation().happened(), now, List.of(), room);
         Timetable timetable = Reasons.explained(best.problem(), rest.problem(), best.timetable());
         var audit = Audit.audit(best.problem(), timetable);
         List<Finding> inFact = audit.findings().stream().filter(finding -> !best.own().contains(finding)).toList();

@@ -8,7 +8,9 @@ import crumbclock.domain.plan.TouchEnd;
 import crumbclock.domain.plan.UnitUse;
 import crumbclock.domain.problem.FixedStep;
 import crumbclock.domain.problem.Problem;
+import crumbclock.domain.work.ColdLimit;
 import crumbclock.domain.work.EquipmentNeed;
+import crumbclock.domain.work.LifeLimit;
 import crumbclock.domain.work.PlaceNeed;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Touch;
@@ -27,13 +29,14 @@ import java.util.Set;
  * still to be found is fixed up to now, and goes on as a step of its own; waits that are broken in fact count again from now.
  *
  * <p>A piece of equipment that is held beyond now, until a step that is still to come, is taken anew now by a step that takes no
- * time. A place on a shelf is kept free for {@link #ROOM} minutes longer than was planned, or until a pinned step needs it.
+ * time. A place on a shelf is kept free for some minutes longer than was planned, or until a pinned step needs it.
  */
 final class RestProblem {
 
     static final String ON = "/on";
     static final String HELD = "/held";
-    private static final int ROOM = 240;
+    /** Minutes beyond its planned end for which a place is kept free. */
+    static final int ROOM = 240;
 
     private final Problem whole;
     private final WorkGraph graph;
@@ -41,6 +44,7 @@ final class RestProblem {
     private final OldPlan base;
     private final Map<String, Happened> happened;
     private final int now;
+    private final int room;
     private final Map<String, FixedStep> pins = new LinkedHashMap<>();
     /** End of each stay that ends with a pinned step, by id. */
     private final Map<String, Integer> ends = new LinkedHashMap<>();
@@ -49,8 +53,10 @@ final class RestProblem {
     /**
      * @param base the timetable that the pins are taken from: the old plan, or a better one
      * @param pins steps that are to stay where they are
+     * @param room minutes beyond its planned end for which the place of a stay that goes on is kept free
      */
-    RestProblem(Problem whole, OldPlan old, OldPlan base, Map<String, Happened> happened, int now, List<FixedStep> pins) {
+    RestProblem(Problem whole, OldPlan old, OldPlan base, Map<String, Happened> happened, int now, List<FixedStep> pins, int room) {
+        this.room = room;
         this.base = base;
         this.whole = whole;
         this.graph = new WorkGraph(whole);
@@ -118,8 +124,22 @@ final class RestProblem {
         List<FixedStep> fixed = new ArrayList<>();
         happened.keySet().forEach(id -> fixed.add(fixed(id)));
         fixed.addAll(pins.values());
-        return Problems.withWork(whole, steps, waits(), whole.coldLimits().stream().filter(limit -> isWhole(limit.heldStepIds())).toList(),
-                whole.lifeLimits().stream().filter(limit -> isWhole(limit.heldStepIds())).toList()).withFixedSteps(fixed);
+        return Problems.withWork(whole, steps, waits(), coldLimits(), lifeLimits()).withFixedSteps(fixed);
+    }
+
+    private List<ColdLimit> coldLimits() {
+        return whole.coldLimits().stream().filter(limit -> isWhole(limit.heldStepIds())).map(limit -> new ColdLimit(limit.id(), limit.name(),
+                limit.ownerId(), last(limit.fromStepId()), limit.toStepId(), limit.heldStepIds(), limit.mostMinutesOut())).toList();
+    }
+
+    private List<LifeLimit> lifeLimits() {
+        return whole.lifeLimits().stream().filter(limit -> isWhole(limit.heldStepIds())).map(limit -> new LifeLimit(limit.id(), limit.name(),
+                limit.ownerId(), last(limit.fromStepId()), limit.toStepId(), limit.heldStepIds(), limit.lifeMinutes())).toList();
+    }
+
+    /** What begins when a stay ends begins when its rest ends. */
+    private String last(String id) {
+        return goingOn.contains(id) ? id + ON : id;
     }
 
     /** What a step that has begun holds until one ends that is still to come. */
@@ -167,7 +187,7 @@ final class RestProblem {
     private List<Wait> waits() {
         List<Wait> waits = new ArrayList<>();
         for (Wait wait : whole.waits()) {
-            String from = goingOn.contains(wait.fromStepId()) ? wait.fromStepId() + ON : wait.fromStepId();
+            String from = last(wait.fromStepId());
             int most = wait.mostMinutes();
             if (isBroken(wait)) {
                 most = now - happened.get(wait.fromStepId()).end() + wait.mostMinutes();
@@ -233,7 +253,7 @@ final class RestProblem {
 
     private int standsUntil(Placement one) {
         int planned = old.find(one.stepId()).map(PlacedStep::end).orElse(now);
-        int until = Math.min(whole.clock().horizonMinutes(), Math.max(planned, now) + ROOM);
+        int until = Math.min(whole.clock().horizonMinutes(), Math.max(planned, now) + room);
         for (FixedStep pin : pins.values()) {
             for (Placement other : pin.placements()) {
                 if (other.storeId().equals(one.storeId()) && other.shelfId().equals(one.shelfId()) && other.when().start() >= planned) {

@@ -11,6 +11,9 @@ import java.util.List;
  */
 public record DayLog(List<StepEvent> steps, List<KitchenEvent> kitchen, List<DayNote> notes) {
 
+    /** All goes as planned. */
+    public static final DayLog NOTHING = new DayLog(List.of(), List.of(), List.of());
+
     public DayLog {
         steps = List.copyOf(steps);
         kitchen = List.copyOf(kitchen);

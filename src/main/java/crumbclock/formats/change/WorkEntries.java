@@ -9,8 +9,6 @@ import crumbclock.domain.work.Step;
 import crumbclock.formats.issue.IssueLog;
 import crumbclock.formats.issue.Nearest;
 import crumbclock.formats.problem.ProblemDraft;
-import crumbclock.methods.Method;
-import crumbclock.methods.MethodLibrary;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -38,17 +36,10 @@ record WorkEntries(IssueLog log) {
             return List.of();
         }
         Set<String> components = new TreeSet<>();
-        cakes.forEach(cake -> components.addAll(components(draft.methods().get(cake.methodId()))));
+        cakes.forEach(cake -> components.addAll(StockChoices.components(draft.methods().get(cake.methodId()))));
         return !known(entry, entry.verb().key(), "a component that is made for it", components, true) ? List.of()
-                : cakes.stream().filter(cake -> components(draft.methods().get(cake.methodId())).contains(entry.object()))
+                : cakes.stream().filter(cake -> StockChoices.components(draft.methods().get(cake.methodId())).contains(entry.object()))
                         .<Change>map(cake -> new WorkChange.ComponentInStock(cake.id(), entry.object())).toList();
-    }
-
-    private static Set<String> components(Method method) {
-        var components = new TreeSet<>(MethodLibrary.componentsOf(method));
-        method.options().stream().filter(option -> option.values().stream().anyMatch(value -> value.value().equals("spare")))
-                .forEach(option -> components.add(option.id()));
-        return components;
     }
 
     /** A batch like another one. */

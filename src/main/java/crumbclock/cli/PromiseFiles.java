@@ -1,0 +1,26 @@
+package crumbclock.cli;
+
+import crumbclock.domain.promise.PromiseAnswer;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The files of a promise: its own in one folder, each plan's in a folder of its own below. */
+final class PromiseFiles {
+
+    private PromiseFiles() {
+    }
+
+    /**
+     * Renders everything before the first byte is written.
+     *
+     * @throws BadInput when a folder cannot be written
+     */
+    static void write(Path folder, PromiseAnswer answer) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        PlanFiles.texts(answer.base(), answer.have()).forEach((name, text) -> texts.put("known/" + name, text));
+        answer.plans().forEach((folderName, promised) -> PlanFiles.texts(promised.problem(), promised.plan())
+                .forEach((name, text) -> texts.put(folderName + "/" + name, text)));
+        PlanFiles.write(folder, texts);
+    }
+}
