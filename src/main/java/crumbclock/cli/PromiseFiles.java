@@ -1,6 +1,8 @@
 package crumbclock.cli;
 
 import crumbclock.domain.promise.PromiseAnswer;
+import crumbclock.formats.promise.PromiseJson;
+import crumbclock.report.promise.PromisePage;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -21,6 +23,8 @@ final class PromiseFiles {
         PlanFiles.texts(answer.base(), answer.have()).forEach((name, text) -> texts.put("known/" + name, text));
         answer.plans().forEach((folderName, promised) -> PlanFiles.texts(promised.problem(), promised.plan())
                 .forEach((name, text) -> texts.put(folderName + "/" + name, text)));
+        texts.put("promise.json", PromiseJson.write(answer));
+        texts.put("promise.html", PromisePage.render(answer));
         PlanFiles.write(folder, texts);
     }
 }

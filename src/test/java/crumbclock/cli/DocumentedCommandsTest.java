@@ -35,14 +35,14 @@ class DocumentedCommandsTest {
 
     @Test
     void readmeNamesTheCommandsThatThereAre() {
-        assertThat(found(COMMAND, README.text(), 1)).isEqualTo(Set.of("plan", "replan", "compare", "check", "audit"));
+        assertThat(found(COMMAND, README.text(), 1)).isEqualTo(Set.of("plan", "replan", "compare", "promise", "check", "audit"));
         assertThat(found(COMMAND, README.text(), 1)).allSatisfy(
                 command -> assertThat(CommandRun.of(command, "--help").code()).as(command).isZero());
     }
 
     @Test
     void readmeNamesTheOptionsThatThereAre() {
-        Set<String> known = Stream.of("plan", "replan", "compare", "check", "audit")
+        Set<String> known = Stream.of("plan", "replan", "compare", "promise", "check", "audit")
                 .flatMap(command -> found(OPTION, CommandRun.of(command, "--help").out(), 0).stream())
                 .collect(Collectors.toCollection(TreeSet::new));
 
@@ -103,7 +103,7 @@ class DocumentedCommandsTest {
     void theHelpOfTheProgramNamesEveryCommand() {
         String help = CommandRun.of("--help").out();
 
-        assertThat(help).contains("plan", "replan", "compare", "check", "audit");
+        assertThat(help).contains("plan", "replan", "compare", "promise", "check", "audit");
         assertThat(new CommandLine(new CrumbclockCommand()).getCommandName()).isEqualTo("crumbclock");
     }
 

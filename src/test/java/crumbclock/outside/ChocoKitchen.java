@@ -77,6 +77,25 @@ final class ChocoKitchen {
         return kitchen.least(last, mostNodes, last).getIntVal(last);
     }
 
+    /**
+     * The earliest minute at which an order can be ready while each other order is ready by its own minute, proven.
+     *
+     * @param until by order, for all orders but that one
+     * @throws AssertionError as above
+     */
+    static int leastReady(Problem problem, String orderId, Map<String, Integer> until, long mostNodes) {
+        ChocoKitchen kitchen = new ChocoKitchen(problem);
+        for (Order order : problem.orders()) {
+            if (!order.id().equals(orderId)) {
+                order.cakes().forEach(cake -> kitchen.model.arithm(kitchen.end.get(cake.finishStepId()), "<=", until.get(order.id())).post());
+            }
+        }
+        IntVar ready = kitchen.model.intVar("ready " + orderId, 0, kitchen.horizon);
+        kitchen.model.max(ready, problem.orders().stream().filter(order -> order.id().equals(orderId)).flatMap(order -> order.cakes().stream())
+                .map(cake -> kitchen.end.get(cake.finishStepId())).toArray(IntVar[]::new)).post();
+        return kitchen.least(ready, mostNodes, ready).getIntVal(ready);
+    }
+
     private void step(Step step) {
         IntVar from = model.intVar("start " + step.id(), Math.max(0, step.earliest()), horizon);
         IntVar until = model.intVar("end " + step.id(), 0, horizon);

@@ -62,11 +62,12 @@ public final class PromiseOrder {
         for (Price price : Price.values()) {
             wished(price);
         }
-        help();
+        help(notBefore);
         for (Price price : Price.values()) {
             lastYes(price);
         }
         lateFinds();
+        sortHelps();
         List<Offer> offers = new ArrayList<>();
         for (Price price : Price.values()) {
             var last = Optional.ofNullable(lastYes.get(price));
@@ -161,7 +162,7 @@ public final class PromiseOrder {
     }
 
     /** Tried where it is wanted most: at the first price at which the wish cannot be had. */
-    private void help() {
+    private void help(int notBefore) {
         Price price = asWished.containsKey(Price.ALL_ON_TIME) && !asWished.containsKey(Price.NOBODY_WORSE) ? Price.NOBODY_WORSE
                 : Price.ALL_ON_TIME;
         for (Question.Help help : question.helps()) {
@@ -170,11 +171,15 @@ public final class PromiseOrder {
                 Tries with = tries.in(help.problem());
                 int least = with.notBefore(question.now());
                 var found = least < 0 ? Optional.<PromisedPlan>empty() : with.earliest(price, question.now(), question.now(), least);
-                found.ifPresent(plan -> keep(help, price, plan));
+                found.ifPresent(plan -> keep(help, price, plan, notBefore));
             }
         }
-        helps.removeIf(help -> !isHelp(help));
-        helps.replaceAll(help -> new Help(help.name(), help.words(), help.price(), hand(earliest.get(price)), help.plan()));
+    }
+
+    /** What was found later without them leaves some helps without use. */
+    private void sortHelps() {
+        helps.removeIf(help -> !isEarlier(help.plan(), help.price()));
+        helps.replaceAll(help -> new Help(help.name(), help.words(), help.price(), hand(earliest.get(help.price())), help.plan()));
         helps.sort(Comparator.comparing(Help::plan, Tries.EARLIEST).thenComparing(Help::name));
     }
 
@@ -182,19 +187,19 @@ public final class PromiseOrder {
         return Optional.ofNullable(plan).map(one -> one.own().handMinute());
     }
 
-    /** A plan that does without the help after all was only a luckier search. */
-    private void keep(Question.Help help, Price price, PromisedPlan plan) {
+    /** A plan that does without the help after all, or nearly, was only a luckier search: then it is good without it. */
+    private void keep(Question.Help help, Price price, PromisedPlan plan, int notBefore) {
         var without = tries.holding(plan);
-        if (without.isPresent()) {
-            take(without.get());
-        } else {
+        if (without.isEmpty() && isEarlier(plan, price)) {
+            without = tries.from(plan).earliest(price, question.now(), question.now(), notBefore);
             helps.add(new Help(help.name(), help.words(), price, Optional.empty(), plan));
         }
+        without.ifPresent(this::take);
     }
 
-    private boolean isHelp(Help help) {
-        var without = earliest.get(help.price());
-        return without == null || help.plan().own().handMinute() < without.own().handMinute();
+    private boolean isEarlier(PromisedPlan plan, Price price) {
+        var without = earliest.get(price);
+        return without == null || plan.own().handMinute() < without.own().handMinute();
     }
 
     /** A plan that was found for a later yes may be better than what was found before: then it counts there, too. */

@@ -5,7 +5,6 @@ import crumbclock.domain.promise.Offer;
 import crumbclock.domain.promise.OrderEffect;
 import crumbclock.domain.promise.PromiseAnswer;
 import crumbclock.domain.promise.PromisedPlan;
-import crumbclock.report.view.ClockText;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -71,9 +70,8 @@ public final class PromiseSummary {
         }
     }
 
-    /** The plan that people would most likely follow: as wished, else the cheapest. */
     private void table() {
-        Optional<PromisedPlan> shown = answer.wished().or(() -> answer.offers().stream().flatMap(offer -> offer.earliest().stream()).findFirst());
+        Optional<PromisedPlan> shown = words.shown();
         if (shown.isEmpty()) {
             return;
         }
@@ -81,37 +79,9 @@ public final class PromiseSummary {
         line("The others, with " + answer.orderId() + " at " + words.clock().dayTime(shown.get().own().handMinute()));
         line(padded("order", 7) + padded("", TITLE) + padded("ready", 24) + padded("buffer", 26) + padded("late", 10) + "moved");
         for (OrderEffect one : shown.get().toll().orders()) {
-            line(padded(one.orderId(), 7) + padded(title(one.orderId()), TITLE) + padded(ready(one), 24) + padded(buffer(one), 26)
-                    + padded(one.after().lateMinutes() == 0 ? "-" : ClockText.duration(one.after().lateMinutes()), 10)
-                    + (one.moved() == 0 ? "-" : one.moved() + ", " + ClockText.duration(one.mostMoved())));
+            line(padded(one.orderId(), 7) + padded(words.title(one.orderId()), TITLE) + padded(words.ready(one, ">"), 24)
+                    + padded(PromiseWords.buffer(one, ">"), 26) + padded(PromiseWords.late(one), 10) + PromiseWords.moved(one));
         }
-    }
-
-    private String title(String orderId) {
-        return answer.asked().orders().stream().filter(order -> order.id().equals(orderId)).map(order -> order.title()).findFirst().orElse("");
-    }
-
-    private String ready(OrderEffect one) {
-        if (!one.after().possible()) {
-            return "not possible";
-        }
-        String after = words.clock().dayTime(one.after().readyMinute());
-        return !one.before().possible() || one.before().readyMinute() == one.after().readyMinute() ? after
-                : words.clock().dayTime(one.before().readyMinute()) + " > " + after;
-    }
-
-    private static String buffer(OrderEffect one) {
-        if (!one.after().possible()) {
-            return "-";
-        }
-        String after = minutes(one.after().bufferMinutes());
-        return !one.before().possible() || one.before().bufferMinutes() == one.after().bufferMinutes() ? after
-                : minutes(one.before().bufferMinutes()) + " > " + after;
-    }
-
-    /** The buffer of an order set aside too late is below 0. */
-    private static String minutes(int minutes) {
-        return minutes < 0 ? "-" + ClockText.duration(-minutes) : ClockText.duration(minutes);
     }
 
     private void line(String text) {

@@ -1,5 +1,6 @@
 package crumbclock.report.promise;
 
+import crumbclock.domain.order.Order;
 import crumbclock.domain.promise.Help;
 import crumbclock.domain.promise.Offer;
 import crumbclock.domain.promise.OrderEffect;
@@ -10,6 +11,7 @@ import crumbclock.domain.promise.PromisedPlan;
 import crumbclock.report.view.ClockText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The answers in plain sentences. */
@@ -55,7 +57,7 @@ final class PromiseWords {
             var toll = answer.wished().get().toll();
             return switch (toll.price()) {
                 case NOBODY_WORSE -> "Yes. " + wish() + " can be promised, and nobody else is worse off.";
-                case ALL_ON_TIME -> "Yes, all others stay on time, but it takes from their buffers.";
+                case ALL_ON_TIME -> "Yes. No other order becomes late, but it takes from their buffers.";
                 case ANY_PRICE -> "Only if others wait: with " + wish() + " promised, " + late(answer.wished().get()) + ".";
             };
         }
@@ -90,9 +92,9 @@ final class PromiseWords {
             if (one.isLater()) {
                 parts.add("is " + ClockText.duration(one.after().lateMinutes()) + " late");
             }
-            if (one.hasLessBuffer()) {
-                parts.add("is ready " + ClockText.duration(one.after().bufferMinutes()) + " before its hand-over instead of "
-                        + ClockText.duration(one.before().bufferMinutes())
+            if (one.hasLessBuffer() && one.after().bufferMinutes() >= 0) {
+                parts.add("is ready " + signed(one.after().bufferMinutes()) + " before its hand-over instead of "
+                        + signed(one.before().bufferMinutes())
                         + (one.isBelowWish() ? ", less than the " + ClockText.duration(one.bufferWish()) + " it wishes" : ""));
             }
             if (!parts.isEmpty()) {
@@ -168,5 +170,47 @@ final class PromiseWords {
         }
         String tried = answer.tried() + (answer.tried() == 1 ? " thing was tried" : " things were tried");
         return answer.helps().isEmpty() ? tried + "; none of them made an earlier time possible." : tried + "; these help, the most first:";
+    }
+
+    /** The plan that people would most likely follow: as wished, else the one that asks least of the others. */
+    Optional<PromisedPlan> shown() {
+        return answer.wished().or(() -> answer.offers().stream().flatMap(offer -> offer.earliest().stream()).findFirst());
+    }
+
+    String title(String orderId) {
+        return answer.asked().orders().stream().filter(order -> order.id().equals(orderId)).map(Order::title).findFirst().orElse("");
+    }
+
+    /** Before and after, or one of them where they are alike. */
+    String ready(OrderEffect one, String arrow) {
+        if (!one.after().possible()) {
+            return "not possible";
+        }
+        String after = clock.dayTime(one.after().readyMinute());
+        return !one.before().possible() || one.before().readyMinute() == one.after().readyMinute() ? after
+                : clock.dayTime(one.before().readyMinute()) + " " + arrow + " " + after;
+    }
+
+    static String buffer(OrderEffect one, String arrow) {
+        if (!one.after().possible()) {
+            return "-";
+        }
+        String after = signed(one.after().bufferMinutes());
+        return !one.before().possible() || one.before().bufferMinutes() == one.after().bufferMinutes() ? after
+                : signed(one.before().bufferMinutes()) + " " + arrow + " " + after;
+    }
+
+    static String late(OrderEffect one) {
+        return one.after().lateMinutes() == 0 ? "-" : ClockText.duration(one.after().lateMinutes());
+    }
+
+    /** How many steps, and by how much the furthest. */
+    static String moved(OrderEffect one) {
+        return one.moved() == 0 ? "-" : one.moved() + ", " + ClockText.duration(one.mostMoved());
+    }
+
+    /** The buffer of an order set aside too late is below 0. */
+    private static String signed(int minutes) {
+        return minutes < 0 ? "-" + ClockText.duration(-minutes) : ClockText.duration(minutes);
     }
 }

@@ -1,5 +1,9 @@
 package crumbclock.app.replan;
 
+import static crumbclock.fixture.FormBuilder.round;
+import static crumbclock.fixture.ShelfBuilder.aShelf;
+import static crumbclock.fixture.StoreBuilder.aFridge;
+import static crumbclock.fixture.TimetableBuilder.aTimetable;
 import static crumbclock.fixture.OrderBuilder.anOrder;
 import static crumbclock.fixture.PersonBuilder.aPerson;
 import static crumbclock.fixture.PoolBuilder.aPool;
@@ -13,6 +17,7 @@ import crumbclock.domain.day.DayWord;
 import crumbclock.domain.day.KitchenEvent;
 import crumbclock.domain.day.StepEvent;
 import crumbclock.domain.plan.Finding;
+import crumbclock.domain.kitchen.PlaceKind;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.plan.PlacedStep;
@@ -20,6 +25,7 @@ import crumbclock.domain.plan.Rule;
 import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.FixedStep;
 import crumbclock.domain.problem.Problem;
+import crumbclock.domain.work.ColdLimit;
 import crumbclock.engine.decode.Decoder;
 import crumbclock.engine.decode.TimetableBuilder;
 import crumbclock.engine.model.CompiledProblem;
@@ -134,6 +140,45 @@ class ReplanTest {
         assertThat(made.plan().findings()).isEmpty();
         assertThat(made.plan().timetable().outcomes()).allMatch(Outcome::possible);
         assertThat(made.news().lost()).isEmpty();
+    }
+
+    /** What counts from the end of a chill on does not count the rest of a chill that goes on. */
+    @Test
+    void should_not_count_a_stay_that_goes_on_as_time_out_of_the_cold() {
+        Problem problem = aProblem().horizon(900).person(aPerson("ana").onShift(0, 900)).store(aFridge("fridge").shelf(aShelf("1", 600, 600, 300)))
+                .step(handsOn("A/mix", 10)).step(resting("A/chill", 240, 500).stands(round(200), PlaceKind.FRIDGE)).step(handsOn("A/box", 10))
+                .wait("A/mix", "A/chill", 0, 5).wait("A/chill", "A/box", 0, 100)
+                .limit(new ColdLimit("A/out", "cake that needs cold", "A", "A/chill", "A/box", List.of(), 60))
+                .order(anOrder("O").cake("A", "A/box").setAsideBy(300)).build();
+        Plan plan = planned(problem, 1);
+        int box = plan.timetable().steps().get(2).start();
+        var away = new KitchenEvent(1, KitchenEvent.Kind.PERSON_AWAY, "ana", new Span(box, box + 20));
+
+        Replanned made = Replan.replan(problem, plan, new DayLog(List.of(), List.of(away), List.of()), 100, SHORT, SearchListener.SILENT);
+
+        assertThat(made.plan().findings()).isEmpty();
+        assertThat(made.plan().timetable().outcomes()).allMatch(outcome -> outcome.possible() && outcome.lateMinutes() == 0);
+    }
+
+    /** A short chill that goes on does not stand in the way of the next one of its own cake, where the shelf holds one. */
+    @Test
+    void should_use_a_place_again_when_no_room_is_kept() {
+        Problem problem = aProblem().horizon(900).person(aPerson("ana").onShift(0, 900)).store(aFridge("fridge").shelf(aShelf("1", 250, 250, 300)))
+                .step(resting("A/chill", 20, 60).stands(round(200), PlaceKind.FRIDGE)).step(handsOn("A/coat", 20))
+                .step(resting("A/set", 20, 60).stands(round(200), PlaceKind.FRIDGE)).step(handsOn("A/box", 10)).step(handsOn("B/bake", 10))
+                .wait("A/chill", "A/coat", 0, 5).wait("A/coat", "A/set", 0, 5).wait("A/set", "A/box", 0, 5)
+                .order(anOrder("O").cake("A", "A/box").setAsideBy(200)).order(anOrder("N").cake("B", "B/bake").setAsideBy(30)).build();
+        var have = aTimetable().step("A/chill", 0, 20).onShelf("fridge", "1", 0, 0).work("A/coat", 20, 40, "ana").step("A/set", 40, 60)
+                .onShelf("fridge", "1", 0, 0).work("A/box", 60, 70, "ana").made("O", 70, 70, 130, 0).build();
+        Plan plan = new Plan("known", have, List.of(), List.of(), 0, 0, new Plan.SearchNote(1, 1));
+
+        Replanned made = Replan.replan(problem, plan, NOTHING, 10, 0, SHORT, SearchListener.SILENT);
+        Replanned fitted = Replan.fitIn(problem, plan, 10, SHORT, SearchListener.SILENT);
+
+        assertThat(made.plan().findings()).isEmpty();
+        assertThat(made.plan().timetable().outcomes()).allMatch(outcome -> outcome.possible() && outcome.lateMinutes() == 0);
+        assertThat(fitted.plan().findings()).isEmpty();
+        assertThat(fitted.plan().timetable().steps()).containsAll(have.steps()).hasSize(5);
     }
 
     @Test

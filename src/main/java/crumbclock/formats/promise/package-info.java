@@ -1,0 +1,2 @@
+/** Answers about one more order, written as JSON. */
+package crumbclock.formats.promise;
