@@ -16,6 +16,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Which steps of a timetable can stay where they are: what is wrong in itself, or with what has happened, is let go. */
 final class Pins {
@@ -67,6 +68,9 @@ final class Pins {
 
     /** Its people are on shift, its oven and its shelf can be used, and it takes as long as it did. */
     private boolean isThere(FixedStep pin) {
+        if (!isOfThisKitchen(pin)) {
+            return false;
+        }
         Step step = graph.step(pin.step().stepId());
         if (step.handsOn().isPresent() && !pin.step().work().isEmpty() != step.handsOn().get().minutes() > 0) {
             return false;
@@ -93,6 +97,20 @@ final class Pins {
         }
         return problem.kitchen().cavities().stream().noneMatch(cavity -> cavity.id().equals(pin.step().cavityId())
                 && cavity.away().stream().anyMatch(away -> away.overlaps(pin.step().span())));
+    }
+
+    /** A plan may come from a kitchen with more in it. */
+    private boolean isOfThisKitchen(FixedStep pin) {
+        var kitchen = problem.kitchen();
+        boolean people = Stream.concat(pin.step().work().stream().map(PersonWork::personId), pin.touches().stream().map(PlacedTouch::personId))
+                .allMatch(id -> kitchen.people().stream().anyMatch(person -> person.id().equals(id)));
+        boolean pieces = pin.step().units().stream().allMatch(use -> kitchen.pools().stream()
+                .anyMatch(pool -> pool.id().equals(use.poolId()) && use.unit() < pool.count()));
+        boolean shelves = pin.placements().stream().allMatch(one -> kitchen.stores().stream().anyMatch(store -> store.id().equals(one.storeId())
+                && store.shelves().stream().anyMatch(shelf -> shelf.id().equals(one.shelfId()))));
+        boolean oven = pin.step().cavityId().isEmpty() || kitchen.cavities().stream().anyMatch(one -> one.id().equals(pin.step().cavityId()));
+        boolean surface = pin.step().surfaceId().isEmpty() || kitchen.surfaces().stream().anyMatch(one -> one.id().equals(pin.step().surfaceId()));
+        return people && pieces && shelves && oven && surface;
     }
 
     private Person person(String id) {
