@@ -1,5 +1,6 @@
 package crumbclock.cli;
 
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,7 +14,8 @@ import picocli.CommandLine.Spec;
             "2:bad input or options; nothing was written", "3:fault: the audit found a broken rule, or the program failed",
             "130:ended with Ctrl-C; a plan found before that was written"},
         footer = {"", "Examples:", "  crumbclock check problems/my-weekend.json", "  crumbclock plan problems/my-weekend.json",
-            "  crumbclock compare problems/my-weekend.json \"away oven from Thu 20:00\" \"drop A2\""})
+            "  crumbclock compare problems/my-weekend.json \"away oven from Thu 20:00\" \"drop A2\"",
+            "  crumbclock promise problems/my-weekend.json \"copy A1 as A9\""})
 final class CrumbclockCommand implements Runnable {
 
     @Spec
@@ -21,6 +23,9 @@ final class CrumbclockCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: plan, replan, compare, check or audit.");
+        List<String> names = List.copyOf(spec.subcommands().keySet());
+        int last = names.size() - 1;
+        throw new CommandLine.ParameterException(spec.commandLine(),
+                "Say what to do: " + String.join(", ", names.subList(0, last)) + " or " + names.get(last) + ".");
     }
 }
