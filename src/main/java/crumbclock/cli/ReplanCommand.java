@@ -5,6 +5,7 @@ import crumbclock.app.replan.Replanned;
 import crumbclock.domain.day.DayLog;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
+import crumbclock.domain.problem.ProblemClock;
 import crumbclock.engine.cost.Cost;
 import crumbclock.formats.day.DayTimes;
 import crumbclock.formats.plan.PlanJson;
@@ -14,6 +15,8 @@ import crumbclock.search.SearchLimits;
 import crumbclock.search.SearchListener;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,6 +38,7 @@ import picocli.CommandLine.Spec;
             "130:ended with Ctrl-C; a plan found before that was written"})
 final class ReplanCommand implements Callable<Integer> {
 
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("EEE-HHmm", Locale.ENGLISH);
     private static final int MOST_SECONDS = 86_400;
     private static final long MILLIS = 1_000;
     private static final long NANOS = 1_000_000_000L;
@@ -101,7 +105,7 @@ final class ReplanCommand implements Callable<Integer> {
                         + " when the problem lasts longer than one"));
         Plan old = Inputs.plan(planFile, problem);
         DayLog log = Inputs.day(dayFile, problem, minute);
-        PlanFiles files = PlanFiles.in(out == null ? folder(minute) : out, problemFile);
+        PlanFiles files = PlanFiles.in(out == null ? usualFolder(problemFile, problem.clock(), minute) : out, problemFile);
         refuseToOverwrite(files);
         PlanHistory history = PlanHistory.of(planFile);
         surroundings.interrupt().watch();
@@ -122,9 +126,9 @@ final class ReplanCommand implements Callable<Integer> {
         return exit(made).code();
     }
 
-    private Path folder(int minute) {
-        String time = String.format(java.util.Locale.ROOT, "%02d%02d", minute / 60, minute % 60);
-        return PlanFiles.usual(problemFile, time);
+    /** Named after the time of the clock, with its day: two plans of one weekend go to two folders. */
+    static Path usualFolder(Path problemFile, ProblemClock clock, int minute) {
+        return PlanFiles.usual(problemFile, TIME.format(clock.at(minute)).toLowerCase(Locale.ROOT));
     }
 
     /** The plan that people work by stays what it was. */

@@ -2,9 +2,12 @@ package crumbclock.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crumbclock.domain.problem.ProblemClock;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,6 +69,15 @@ class ReplanCommandTest {
         assertThat(folder.resolve("two/history/001/plan.json")).hasSameTextualContentAs(plan);
         assertThat(folder.resolve("two/history/002-08-00/plan.json")).hasSameTextualContentAs(folder.resolve("one/plan.json"));
         assertThat(folder.resolve("two/history/003-Fri-09-00/plan.json")).hasSameTextualContentAs(folder.resolve("two/plan.json"));
+    }
+
+    /** Minutes count from the problem's start, and that is seldom midnight. */
+    @Test
+    void should_name_its_folder_after_the_time_of_the_clock() {
+        var clock = new ProblemClock(ZonedDateTime.of(2026, 6, 5, 18, 0, 0, 0, ZoneId.of("Europe/London")), 2_880);
+
+        assertThat(ReplanCommand.usualFolder(Path.of("problems/weekend.json"), clock, 20)).isEqualTo(Path.of("reports/weekend-fri-1820"));
+        assertThat(ReplanCommand.usualFolder(Path.of("problems/weekend.json"), clock, 1_460)).isEqualTo(Path.of("reports/weekend-sat-1820"));
     }
 
     @Test
