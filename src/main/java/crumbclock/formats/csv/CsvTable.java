@@ -65,6 +65,21 @@ public record CsvTable(SourceFile source, List<String> header, List<Row> rows) {
         return Optional.of(table(source, rows, log));
     }
 
+    /**
+     * The cells of one line by itself, without blanks around them; for tables that keep no form.
+     *
+     * @return empty when a quote is never closed, or text stands behind a closing one
+     */
+    public static Optional<List<String>> cells(String line) {
+        var format = CSVFormat.RFC4180.builder().setDelimiter(separator(line)).setIgnoreSurroundingSpaces(true).get();
+        try (var parser = CSVParser.parse(new StringReader(line), format)) {
+            var records = parser.getRecords();
+            return Optional.of(records.isEmpty() ? List.of() : records.get(0).stream().map(FormulaGuard::unguarded).map(String::strip).toList());
+        } catch (IOException | UncheckedIOException | IllegalStateException broken) {
+            return Optional.empty();
+        }
+    }
+
     private static CsvTable table(SourceFile source, List<Row> rows, IssueLog log) {
         var header = trimmed(rows.get(0).cells(), 0);
         List<Row> body = new ArrayList<>();

@@ -6,6 +6,7 @@ import crumbclock.domain.day.DayWord;
 import crumbclock.domain.day.KitchenEvent;
 import crumbclock.domain.day.StepEvent;
 import crumbclock.domain.problem.Problem;
+import crumbclock.formats.csv.CsvTable;
 import crumbclock.formats.file.SourceFile;
 import crumbclock.formats.issue.Issue;
 import crumbclock.formats.issue.IssueLog;
@@ -23,7 +24,6 @@ import java.util.OptionalInt;
  */
 public final class DayReader {
 
-    private static final String CELL_BREAK = "[,;\\t]";
     private static final String LINE_EXPECTED = "time, cake, step, word, or a time and what happened to the kitchen";
 
     private final String file;
@@ -65,10 +65,12 @@ public final class DayReader {
         if (text.isBlank() || text.strip().startsWith("#")) {
             return;
         }
-        List<String> cells = new ArrayList<>();
-        for (String cell : text.split(CELL_BREAK, -1)) {
-            cells.add(unquoted(cell.strip()));
+        var read = CsvTable.cells(text);
+        if (read.isEmpty()) {
+            fault(line, "", text.strip(), "cells of which one in quotes ends with a quote", "");
+            return;
         }
+        List<String> cells = new ArrayList<>(read.get());
         if (cells.get(0).equalsIgnoreCase("time")) {
             return;
         }
@@ -87,11 +89,6 @@ public final class DayReader {
         } else {
             step(line, minute, cells);
         }
-    }
-
-    private static String unquoted(String cell) {
-        return cell.length() > 1 && cell.startsWith("\"") && cell.endsWith("\"") ? cell.substring(1, cell.length() - 1).strip()
-                : cell;
     }
 
     private void fault(int line, String where, String read, String expected, String advice) {

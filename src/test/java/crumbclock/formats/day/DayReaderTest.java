@@ -55,6 +55,27 @@ class DayReaderTest {
         assertThat(read(line).kitchen()).containsExactly(new KitchenEvent(1, kind, id, new Span(from, until)));
     }
 
+    /** Titles hold commas, and spreadsheets put such cells in quotes (RFC 4180, section 2, number 6). */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', value = {"09:40,\"Cake for Nia, no milk\",mix,done",
+        "09:40; \"Cake for Nia, no milk\" ;mix;done", "09:40\t\"Cake for Nia, no milk\"\tmix\tdone"})
+    void should_take_a_cell_in_quotes_as_one(String line) {
+        Problem problem = aProblem().person(aPerson("ana")).step(handsOn("cake-1/mix", 10))
+                .order(anOrder("Cake for Nia, no milk").cake("cake-1", "cake-1/mix").setAsideBy(2000)).build();
+        var log = new IssueLog();
+
+        var day = DayReader.read(SourceFile.ofText("day.csv", line), problem, NOW, log);
+
+        assertThat(log.sorted()).isEmpty();
+        assertThat(day.orElseThrow().steps()).containsExactly(new StepEvent(1, 580, List.of("cake-1/mix"), DayWord.DONE, 0));
+    }
+
+    @Test
+    void should_tell_a_quote_that_is_not_closed() {
+        assertThat(issues("09:40,\"cake-1,mix,done")).containsExactly("day.csv, line 1: read \"09:40,\"cake-1,mix,done\"; "
+                + "expected cells of which one in quotes ends with a quote.");
+    }
+
     @Test
     void should_read_lines_in_any_order_and_skip_what_is_none() {
         DayLog log = read("time,cake,step,word\n\n# a note to myself\n10:30,cake-1,bake,done\n09:40,cake-1,mix,done\n");
