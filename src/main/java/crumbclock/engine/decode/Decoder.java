@@ -41,6 +41,7 @@ public final class Decoder {
     private final Board board;
     private final Obstacle obstacle = new Obstacle();
     private final UnitPlacer units;
+    private final FixedWork fixedWork;
     private final boolean[] active;
     private final int[] release;
     private final int[] way;
@@ -56,6 +57,7 @@ public final class Decoder {
         this.compiled = compiled;
         board = new Board(compiled);
         units = new UnitPlacer(board, obstacle);
+        fixedWork = new FixedWork(board);
         active = new boolean[compiled.tasks.length];
         release = new int[compiled.tasks.length];
         extraRelease = new int[compiled.tasks.length];
@@ -211,7 +213,7 @@ public final class Decoder {
             }
         }
         units.begin(active);
-        new FixedWork(board).book();
+        fixedWork.book();
     }
 
     private boolean isWanted(Task task) {

@@ -14,26 +14,39 @@ import crumbclock.engine.model.Task;
 import crumbclock.units.Span;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Books what has happened, is running or is pinned before the first decision (rule R15), whatever the figures say. */
 final class FixedWork {
 
     private final Board board;
     private final CompiledProblem compiled;
+    /** In the order of the problem's fixed steps, each with its task: every decode books them, so they are looked up once. */
+    private final List<Known> known = new ArrayList<>();
+
+    private record Known(Task task, FixedStep fixed) {
+    }
 
     FixedWork(Board board) {
         this.board = board;
         this.compiled = board.compiled;
+        Map<String, Task> byId = new HashMap<>();
+        for (Task task : compiled.tasks) {
+            byId.put(task.step.id(), task);
+        }
+        for (FixedStep fixed : compiled.problem.fixedSteps()) {
+            Task task = byId.get(fixed.step().stepId());
+            if (task != null) {
+                known.add(new Known(task, fixed));
+            }
+        }
     }
 
     void book() {
-        for (FixedStep fixed : compiled.problem.fixedSteps()) {
-            for (Task task : compiled.tasks) {
-                if (task.step.id().equals(fixed.step().stepId())) {
-                    book(task, fixed);
-                }
-            }
+        for (Known one : known) {
+            book(one.task, one.fixed);
         }
     }
 

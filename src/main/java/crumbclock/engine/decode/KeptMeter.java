@@ -81,11 +81,11 @@ final class KeptMeter {
     private int others(int index) {
         Task task = tasks[index];
         int others = 0;
-        if (task.handsOn) {
-            for (int person : task.works ? board.workers[task.index] : new int[0]) {
+        if (task.works) {
+            for (int person : board.workers[task.index]) {
                 others += works[index][person] ? 0 : 1;
             }
-        } else {
+        } else if (!task.handsOn) {
             others += isOther(board.inPerson[task.index], in[index]) + isOther(board.outPerson[task.index], out[index]);
         }
         return others;
