@@ -6,12 +6,13 @@ import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.KeptStep;
 import crumbclock.domain.problem.Problem;
 import crumbclock.engine.cost.Cost;
-import crumbclock.engine.decode.CostMeter;
 import crumbclock.engine.decode.Decoder;
 import crumbclock.engine.decode.TimetableBuilder;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.engine.model.Task;
 import crumbclock.engine.model.Unit;
+import crumbclock.search.model.DecodeDesk;
+import crumbclock.search.model.DecodeDesk.Weight;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -35,25 +36,22 @@ final class Shift {
     private static final int MOST_BROKEN = 300;
     /** Mending takes many timetables, so not every promising one is mended. */
     private static final int MEND_EVERY = 60;
-    /** Soft points for each unit that found no place. */
-    private static final int STUCK_UNIT = 300;
 
+    private final DecodeDesk desk;
     private final Decoder decoder;
-    private final CostMeter meter;
     private final CompiledProblem compiled;
     private final BooleanSupplier stop;
     private final boolean[] troubled;
     private int[] best;
     private Cost bestCost;
-    private int[] bestWays;
     private int[] bestBounds;
     private Timetable bestTimetable;
     private long mendAgain;
 
     private Shift(Problem rest, BooleanSupplier stop) {
         compiled = CompiledProblem.of(rest, false);
-        decoder = new Decoder(compiled);
-        meter = new CostMeter(decoder);
+        desk = new DecodeDesk(compiled);
+        decoder = desk.decoder();
         troubled = new boolean[compiled.orders.length];
         this.stop = stop;
     }
@@ -118,11 +116,10 @@ final class Shift {
 
     /** Decodes with everything mended; sound by construction, and slow. */
     private void consider(int[] sequence) {
-        decoder.decode(sequence);
-        keep(sequence, meter.measure(), decoder.ways(), decoder.bounds());
+        keep(sequence, desk.mend(sequence));
     }
 
-    private void keep(int[] sequence, Cost cost, int[] ways, int[] bounds) {
+    private void keep(int[] sequence, Cost cost) {
         if (bestCost != null && cost.compareTo(bestCost) > 0) {
             return;
         }
@@ -132,8 +129,7 @@ final class Shift {
                 Outcome outcome = bestTimetable.outcomes().get(index);
                 troubled[index] = !outcome.possible() || outcome.lateMinutes() > 0;
             }
-            bestWays = ways;
-            bestBounds = bounds;
+            bestBounds = decoder.bounds();
         }
         best = sequence;
         bestCost = cost;
@@ -143,50 +139,26 @@ final class Shift {
     private void climb(Random random, long mostSchedules) {
         int[] ways = new int[compiled.orders.length];
         Arrays.fill(ways, Decoder.SPLIT);
-        int[] bounds = bestBounds;
         int[] current = best;
-        Weight lightest = weigh(current, ways, bounds);
+        desk.bound(bestBounds);
+        Weight lightest = desk.weigh(current, ways);
         while (decoder.schedules() < mostSchedules && current.length > 1 && !stop.getAsBoolean()) {
             int[] next = moved(current, random);
-            Weight weight = weigh(next, ways, bounds);
+            Weight weight = desk.weigh(next, ways);
             int compared = weight.compareTo(lightest);
             if (compared > 0) {
                 continue;
             }
             current = next;
             lightest = weight;
-            if (compared < 0 && weight.hard() == 0 && decoder.stuckUnits() == 0) {
-                keep(next, meter.measure(), ways, bounds);
-            } else if (compared < 0 && weight.hard() < MOST_BROKEN && decoder.schedules() >= mendAgain) {
+            if (compared < 0 && desk.isSound()) {
+                keep(next, weight.cost());
+            } else if (compared < 0 && weight.breaks() < MOST_BROKEN && decoder.schedules() >= mendAgain) {
                 consider(next);
                 mendAgain = decoder.schedules() + MEND_EVERY;
             }
         }
         consider(current);
-    }
-
-    /** Lighter is better: broken minutes first, then lateness, where an order without a place weighs as if it were very late, then wishes. */
-    private record Weight(long hard, long medium, long soft) implements Comparable<Weight> {
-
-        @Override
-        public int compareTo(Weight other) {
-            if (hard != other.hard) {
-                return Long.compare(hard, other.hard);
-            }
-            return medium != other.medium ? Long.compare(medium, other.medium) : Long.compare(soft, other.soft);
-        }
-    }
-
-    private Weight weigh(int[] sequence, int[] ways, int[] bounds) {
-        decoder.decodeOnce(sequence, ways, bounds);
-        Cost cost = meter.measure();
-        var weights = compiled.problem.weights();
-        long late = (long) weights.lateMinute() * Math.max(120, compiled.horizon / 6);
-        long relief = 0;
-        for (var order : compiled.orders) {
-            relief += decoder.isStuck(order.index()) ? Math.max(0, weights.notPossible() - late) * order.importance() : 0;
-        }
-        return new Weight(decoder.brokenMinutes(), cost.medium() - relief, cost.soft() + (long) STUCK_UNIT * decoder.stuckUnits());
     }
 
     /** One unit, or all units of an order, put elsewhere; half the time it is one of an order that is late or has no place. */
