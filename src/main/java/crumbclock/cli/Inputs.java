@@ -74,7 +74,8 @@ final class Inputs {
         return read(log -> SourceFile.read(file, log).flatMap(source -> DayReader.read(source, problem, now, log)));
     }
 
-    private static <T> T read(Function<IssueLog, Optional<T>> reader) {
+    /** @throws BadInput with all faults that the reader found, when there is one */
+    static <T> T read(Function<IssueLog, Optional<T>> reader) {
         var log = new IssueLog();
         Optional<T> value = reader.apply(log);
         if (!log.isEmpty() || value.isEmpty()) {

@@ -56,6 +56,7 @@ public final class Main {
         line.addSubcommand(new ReplanCommand(surroundings));
         line.addSubcommand(new CompareCommand(surroundings));
         line.addSubcommand(new PromiseCommand(surroundings));
+        line.addSubcommand(new PacesCommand(surroundings));
         line.addSubcommand(new CheckCommand(surroundings));
         line.addSubcommand(new AuditCommand(surroundings));
         line.setOut(new java.io.PrintWriter(surroundings.out(), true));

@@ -5,6 +5,8 @@ import crumbclock.domain.day.DayNote;
 import crumbclock.domain.day.DayWord;
 import crumbclock.domain.day.KitchenEvent;
 import crumbclock.domain.day.StepEvent;
+import crumbclock.domain.plan.PlacedStep;
+import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.Problem;
 import crumbclock.formats.csv.CsvTable;
 import crumbclock.formats.file.SourceFile;
@@ -12,8 +14,10 @@ import crumbclock.formats.issue.Issue;
 import crumbclock.formats.issue.IssueLog;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -32,17 +36,20 @@ public final class DayReader {
     private final DayTimes times;
     private final DayNames names;
     private final IssueLog log;
+    /** The plan that was worked by, by step; empty while the day is not over. */
+    private final Map<String, PlacedStep> planned;
     private final List<StepEvent> steps = new ArrayList<>();
     private final List<KitchenEvent> kitchen = new ArrayList<>();
     private final List<DayNote> notes = new ArrayList<>();
 
-    private DayReader(SourceFile source, Problem problem, int now, IssueLog log) {
+    private DayReader(SourceFile source, Problem problem, int now, Map<String, PlacedStep> planned, IssueLog log) {
         this.file = source.name();
         this.problem = problem;
         this.now = now;
         this.times = new DayTimes(problem.clock(), now);
         this.names = new DayNames(problem);
         this.log = log;
+        this.planned = planned;
     }
 
     /**
@@ -50,8 +57,25 @@ public final class DayReader {
      * @return empty when the log holds an issue of this file
      */
     public static Optional<DayLog> read(SourceFile source, Problem problem, int now, IssueLog log) {
+        return read(source, problem, now, Map.of(), log);
+    }
+
+    /**
+     * Reads the file of a day, or of a weekend, that is over. A time without a day is the one nearest to when the step was planned; for
+     * the kitchen it is that time on each day, since nothing tells which.
+     *
+     * @param timetable that people worked by
+     * @return empty when the log holds an issue of this file
+     */
+    public static Optional<DayLog> readFinished(SourceFile source, Problem problem, Timetable timetable, IssueLog log) {
+        Map<String, PlacedStep> planned = new LinkedHashMap<>();
+        timetable.steps().forEach(step -> planned.put(step.stepId(), step));
+        return read(source, problem, problem.clock().horizonMinutes(), planned, log);
+    }
+
+    private static Optional<DayLog> read(SourceFile source, Problem problem, int now, Map<String, PlacedStep> planned, IssueLog log) {
         var ownLog = new IssueLog();
-        var reader = new DayReader(source, problem, now, ownLog);
+        var reader = new DayReader(source, problem, now, planned, ownLog);
         String[] lines = source.text().split("\\R", -1);
         for (int line = 1; line <= lines.length; line++) {
             reader.line(line, lines[line - 1]);
@@ -85,7 +109,13 @@ public final class DayReader {
         String words = String.join(" ", cells.subList(1, cells.size())).strip().replaceAll("\\s+", " ");
         var about = KitchenWords.of(words);
         if (about.isPresent()) {
-            kitchen(line, minute, about.get());
+            List<Integer> days = planned.isEmpty() ? List.of() : times.all(cells.get(0));
+            if (days.size() > 1) {
+                notes.add(new DayNote(line, '"' + words + "\" says no day; taken as on each day, so that nothing is counted that it may have hindered"));
+                days.forEach(day -> kitchen(line, OptionalInt.of(day), about.get()));
+            } else {
+                kitchen(line, minute, about.get());
+            }
         } else {
             step(line, minute, cells);
         }
@@ -144,7 +174,13 @@ public final class DayReader {
             notes.add(new DayNote(line, '"' + step + "\" of " + (cake.isEmpty() ? "all" : cake) + " is " + String.join(" and ", ids)
                     + "; taken as all of them"));
         }
-        steps.add(new StepEvent(line, timeOf(line, minute), ids, word.get().word(), word.get().minutes()));
+        steps.add(new StepEvent(line, timeOf(line, near(cells.get(0), minute, ids, word.get().word())), ids, word.get().word(), word.get().minutes()));
+    }
+
+    /** The time of a day that is over, as near to the plan as may be. */
+    private OptionalInt near(String text, OptionalInt minute, List<String> ids, DayWord word) {
+        return minute.isEmpty() ? minute : ids.stream().filter(planned::containsKey).map(planned::get).findFirst()
+                .map(step -> times.near(text, word == DayWord.STARTED ? step.start() : step.end())).orElse(minute);
     }
 
     private int timeOf(int line, OptionalInt minute) {

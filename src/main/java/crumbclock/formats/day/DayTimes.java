@@ -6,6 +6,8 @@ import crumbclock.formats.calendar.ProblemCalendar;
 import crumbclock.units.Span;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -51,6 +53,23 @@ public final class DayTimes {
         var minute = new ProblemCalendar(clock, true).minute(text);
         return minute.isPresent() && minute.getAsInt() >= 0 && minute.getAsInt() <= clock.horizonMinutes() ? minute
                 : OptionalInt.empty();
+    }
+
+    /** The same moment as of a day that is over: a time without a day is the one nearest to another moment. */
+    OptionalInt near(String text, int minute) {
+        return ClockText.time(text).isEmpty() ? minute(text)
+                : minutesOf(clock, text).stream()
+                        .min(Comparator.comparingInt((Integer one) -> Math.abs(one - minute)).thenComparing(one -> one))
+                        .map(OptionalInt::of).orElse(OptionalInt.empty());
+    }
+
+    /** All moments that may be meant, the first one first. */
+    List<Integer> all(String text) {
+        if (ClockText.time(text).isPresent()) {
+            return List.copyOf(minutesOf(clock, text));
+        }
+        var minute = minute(text);
+        return minute.isPresent() ? List.of(minute.getAsInt()) : List.of();
     }
 
     private static TreeSet<Integer> minutesOf(ProblemClock clock, String text) {

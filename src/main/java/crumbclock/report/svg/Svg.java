@@ -70,6 +70,13 @@ final class Svg {
         return close("text");
     }
 
+    /** Text with its middle at the point. */
+    Svg textMiddle(double x, double y, String cssClass, String text) {
+        open("text", "x", x, "y", y, "text-anchor", "middle", "class", cssClass);
+        out.append(escape(text));
+        return close("text");
+    }
+
     /** Text turned by a quarter, reading upwards, its middle at the point. */
     Svg textUp(double x, double y, String cssClass, String text) {
         open("text", "transform", "translate(" + number(x) + " " + number(y) + ") rotate(-90)", "class", cssClass,

@@ -1,0 +1,2 @@
+/** Paces that were learned: as JSON, and into the kitchen file. */
+package crumbclock.formats.pace;
