@@ -15,7 +15,8 @@ import picocli.CommandLine.Spec;
             "130:ended with Ctrl-C; a plan found before that was written"},
         footer = {"", "Examples:", "  crumbclock check problems/my-weekend.json", "  crumbclock plan problems/my-weekend.json",
             "  crumbclock compare problems/my-weekend.json \"away oven from Thu 20:00\" \"drop A2\"",
-            "  crumbclock promise problems/my-weekend.json \"copy A1 as A9\""})
+            "  crumbclock promise problems/my-weekend.json \"copy A1 as A9\"",
+            "  crumbclock paces problems/my-weekend.json --plan reports/my-weekend/plan.json --day day.csv"})
 final class CrumbclockCommand implements Runnable {
 
     @Spec

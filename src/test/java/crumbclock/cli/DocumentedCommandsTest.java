@@ -35,14 +35,14 @@ class DocumentedCommandsTest {
 
     @Test
     void readmeNamesTheCommandsThatThereAre() {
-        assertThat(found(COMMAND, README.text(), 1)).isEqualTo(Set.of("plan", "replan", "compare", "promise", "check", "audit"));
+        assertThat(found(COMMAND, README.text(), 1)).isEqualTo(Set.of("plan", "replan", "compare", "promise", "paces", "check", "audit"));
         assertThat(found(COMMAND, README.text(), 1)).allSatisfy(
                 command -> assertThat(CommandRun.of(command, "--help").code()).as(command).isZero());
     }
 
     @Test
     void readmeNamesTheOptionsThatThereAre() {
-        Set<String> known = Stream.of("plan", "replan", "compare", "promise", "check", "audit")
+        Set<String> known = Stream.of("plan", "replan", "compare", "promise", "paces", "check", "audit")
                 .flatMap(command -> found(OPTION, CommandRun.of(command, "--help").out(), 0).stream())
                 .collect(Collectors.toCollection(TreeSet::new));
 
@@ -66,7 +66,7 @@ class DocumentedCommandsTest {
     @ParameterizedTest
     @CsvSource({"README.md", "DEVELOPERS.md", "src/site/markdown/formats.md", "src/site/markdown/formats-kitchen.md",
         "src/site/markdown/formats-orders.md", "src/site/markdown/formats-problem.md", "src/site/markdown/formats-methods.md",
-        "src/site/markdown/formats-plan.md", "src/site/markdown/formats-changes.md", "src/site/markdown/formats-day.md", "src/site/markdown/formats-rules.md"})
+        "src/site/markdown/formats-plan.md", "src/site/markdown/formats-changes.md", "src/site/markdown/formats-day.md", "src/site/markdown/formats-paces.md", "src/site/markdown/formats-rules.md"})
     void everyLinkLeadsToAFile(Path page) {
         Path beside = page.getParent() == null ? Path.of("") : page.getParent();
 
@@ -103,7 +103,7 @@ class DocumentedCommandsTest {
     void theHelpOfTheProgramNamesEveryCommand() {
         String help = CommandRun.of("--help").out();
 
-        assertThat(help).contains("plan", "replan", "compare", "promise", "check", "audit");
+        assertThat(help).contains("plan", "replan", "compare", "promise", "paces", "check", "audit");
         assertThat(new CommandLine(new CrumbclockCommand()).getCommandName()).isEqualTo("crumbclock");
     }
 

@@ -43,7 +43,7 @@ class MainTest {
     @Test
     void noCommandIsBadInput() {
         assertThat(CommandRun.of()).isEqualTo(new CommandRun(2, "",
-                "Say what to do: plan, replan, compare, promise, check or audit.\nTry 'crumbclock --help'.\n"));
+                "Say what to do: plan, replan, compare, promise, paces, check or audit.\nTry 'crumbclock --help'.\n"));
     }
 
     @Test

@@ -109,7 +109,7 @@ final class RealMinutes {
         if (otherWork) {
             return "it is put down for other work, and nobody wrote for how long";
         }
-        return worked(attempt.when(), planned, person) < 1 ? person.id() + " was not there" : "";
+        return attempt.when().minutes() - off(person, attempt.when()) < 1 ? person.id() + " was not there" : "";
     }
 
     private boolean mayPutDown(PlacedStep planned) {
@@ -126,16 +126,9 @@ final class RealMinutes {
         Optional<Person> person = work.isPresent() ? alone(planned) : Optional.empty();
         int plannedMinutes = planned.work().isEmpty() ? planned.end() - planned.start()
                 : planned.work().get(0).spans().stream().mapToInt(Span::minutes).sum();
-        int real = person.isPresent() && mayPutDown(planned) ? worked(attempt.when(), planned, person.get()) : attempt.when().minutes();
+        int real = attempt.when().minutes() - (person.isPresent() && mayPutDown(planned) ? off(person.get(), attempt.when()) : 0);
         return new SeenStep(step.id(), step.name(), person.map(Person::id).orElse(""), work.map(HandsOn::workKind).orElse(""), from, until,
                 work.map(HandsOn::minutes).orElse(0), plannedMinutes, real);
-    }
-
-    /** Minutes of a stretch without breaks, and without the touches for which the plan puts this step down. */
-    private int worked(Span when, PlacedStep planned, Person person) {
-        int touches = day.timetable().touches().stream().filter(touch -> touch.personId().equals(person.id()))
-                .mapToInt(touch -> touch.when().overlapMinutes(planned.span())).sum();
-        return when.minutes() - off(person, when) - touches;
     }
 
     /** Breaks, and nights between two shifts; who stays longer than the shift works on. */

@@ -5,6 +5,7 @@ import crumbclock.domain.day.DayNews.Change;
 import crumbclock.domain.day.DayNews.Kind;
 import crumbclock.domain.day.DayNews.PersonNews;
 import crumbclock.domain.kitchen.Person;
+import crumbclock.domain.pace.PaceReport;
 import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.Plan;
@@ -32,7 +33,7 @@ final class News {
         this.after = tasks(after);
     }
 
-    static DayNews of(Situation situation, Plan old, Plan plan, List<Finding> inFact) {
+    static DayNews of(Situation situation, Plan old, Plan plan, List<Finding> inFact, PaceReport soFar) {
         var news = new News(situation, old.timetable(), plan.timetable());
         List<PersonNews> people = new ArrayList<>();
         for (Person person : situation.problem().kitchen().people()) {
@@ -41,7 +42,7 @@ final class News {
                 people.add(new PersonNews(person.id(), changes));
             }
         }
-        return new DayNews(situation.now(), people, lost(situation, old, plan), inFact, situation.notes());
+        return new DayNews(situation.now(), people, lost(situation, old, plan), inFact, situation.notes(), soFar);
     }
 
     /** By task (a step, or a touch of it): who does it, and when. */

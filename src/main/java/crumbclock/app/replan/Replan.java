@@ -1,6 +1,9 @@
 package crumbclock.app.replan;
 
+import crumbclock.app.pace.FinishedDay;
+import crumbclock.app.pace.LearnPaces;
 import crumbclock.domain.day.DayLog;
+import crumbclock.domain.pace.PaceReport;
 import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.Plan;
@@ -283,8 +286,9 @@ public final class Replan {
         Timetable timetable = Reasons.explained(best.problem(), rest.problem(), best.timetable());
         var audit = Audit.audit(best.problem(), timetable);
         List<Finding> inFact = audit.findings().stream().filter(finding -> !best.own().contains(finding)).toList();
+        PaceReport soFar = LearnPaces.learn(base.kitchen(), List.of(new FinishedDay(base, oldPlan.timetable(), log)));
         Plan plan = new Plan(base.title(), timetable, audit.findings(), audit.cost(), audit.mediumCost(), audit.softCost(),
                 new Plan.SearchNote(limits.seed(), schedules));
-        return new Replanned(best.problem(), plan, News.of(best.situation(), oldPlan, plan, inFact));
+        return new Replanned(best.problem(), plan, News.of(best.situation(), oldPlan, plan, inFact, soFar));
     }
 }

@@ -1,5 +1,6 @@
 package crumbclock.domain.day;
 
+import crumbclock.domain.pace.PaceReport;
 import crumbclock.domain.plan.Finding;
 import java.util.List;
 
@@ -11,8 +12,10 @@ import java.util.List;
  * @param lost   what is lost, later or not possible any more, in whole sentences
  * @param inFact rules that what happened has broken; nothing planned from now on breaks one of them
  * @param notes  what was assumed
+ * @param soFar  real minutes of what was recorded, beside the figures in use
  */
-public record DayNews(int now, List<PersonNews> people, List<String> lost, List<Finding> inFact, List<DayNote> notes) {
+public record DayNews(int now, List<PersonNews> people, List<String> lost, List<Finding> inFact, List<DayNote> notes,
+        PaceReport soFar) {
 
     public DayNews {
         people = List.copyOf(people);

@@ -41,7 +41,9 @@ public record PaceReport(String kitchen, int days, List<PaceRow> paces, List<Ste
      */
     public static PaceReport of(Kitchen kitchen, int days, List<SeenStep> seen, List<LeftOut> leftOut, int withoutStart, int withoutTimes) {
         List<SeenStep> byTime = seen.stream().sorted(Comparator.comparing((SeenStep step) -> step.from().toInstant())
-                .thenComparing(SeenStep::stepId).thenComparing(step -> step.until().toInstant())).toList();
+                .thenComparing(SeenStep::stepId)
+                .thenComparing(step -> step.until().toInstant()).thenComparing(SeenStep::personId).thenComparingInt(SeenStep::plainMinutes)
+                .thenComparingInt(SeenStep::plannedMinutes).thenComparingInt(SeenStep::realMinutes)).toList();
         List<PaceRow> paces = new ArrayList<>();
         for (Person person : kitchen.people()) {
             var kinds = new TreeSet<>(person.paceByWork().keySet());
@@ -50,7 +52,8 @@ public record PaceReport(String kitchen, int days, List<PaceRow> paces, List<Ste
             kinds.forEach(kind -> paces.add(pace(person, kind, own.stream().filter(step -> step.workKind().equals(kind)).toList())));
         }
         return new PaceReport(kitchen.name(), days, paces, steps(byTime), leftOut.stream().sorted(Comparator
-                .comparing((LeftOut one) -> one.from().toInstant()).thenComparing(LeftOut::stepId).thenComparing(LeftOut::reason)).toList(),
+                .comparing((LeftOut one) -> one.from().toInstant()).thenComparing(LeftOut::stepId)
+                .thenComparing(one -> one.until().toInstant()).thenComparing(LeftOut::reason)).toList(),
                 withoutStart, withoutTimes);
     }
 

@@ -12,7 +12,7 @@ import java.time.ZonedDateTime;
  * @param until          when it was done
  * @param plainMinutes   minutes of work at pace 1; 0 when nobody works on it
  * @param plannedMinutes minutes that the plan had for it
- * @param realMinutes    minutes that it took, at least 1: breaks and touches in which it was put down left out
+ * @param realMinutes    minutes that it took, at least 1: breaks and nights over which it was put down left out
  */
 public record SeenStep(String stepId, String stepName, String personId, String workKind, ZonedDateTime from, ZonedDateTime until,
         int plainMinutes, int plannedMinutes, int realMinutes) {

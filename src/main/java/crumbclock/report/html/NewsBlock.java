@@ -3,11 +3,13 @@ package crumbclock.report.html;
 import crumbclock.domain.day.DayNews;
 import crumbclock.domain.day.DayNews.Kind;
 import crumbclock.report.view.ChangeWords;
+import crumbclock.report.view.PaceWords;
 import crumbclock.report.view.PlanView;
 import java.util.List;
 
 /** What a plan made during the day changes, for the top of its page. */
-public record NewsBlock(String now, List<PersonRow> people, List<String> lost, List<String> inFact, List<String> notes) {
+public record NewsBlock(String now, List<PersonRow> people, List<String> lost, List<String> inFact, List<String> notes,
+        List<String> paces) {
 
     /** One person's changes in time order. */
     public record PersonRow(String name, List<ChangeRow> changes) {
@@ -24,7 +26,8 @@ public record NewsBlock(String now, List<PersonRow> people, List<String> lost, L
         return new NewsBlock(view.clock().dateTime(news.now()), people, news.lost(),
                 news.inFact().stream().map(one -> one.rule() + " " + one.rule().title() + ", " + view.clock().daySpan(one.when())
                         + ": " + one.message()).toList(),
-                news.notes().stream().map(note -> (note.line() > 0 ? "Line " + note.line() + ": " : "") + note.message()).toList());
+                news.notes().stream().map(note -> (note.line() > 0 ? "Line " + note.line() + ": " : "") + note.message()).toList(),
+                PaceWords.soFar(news.soFar()));
     }
 
     private static String sign(Kind kind) {

@@ -87,9 +87,9 @@ public final class PaceDrawing {
                 beyond.add(pace);
                 continue;
             }
-            level = last >= 0 && x(pace) - last < RING * 2 ? (level + 1) % 3 : 0;
+            level = last >= 0 && x(pace) - last < RING * 2 ? (level + 1) % 4 : 0;
             last = level == 0 ? x(pace) : last;
-            svg.leaf("circle", "cx", x(pace), "cy", y - level * 7, "r", RING, "class", "ring");
+            svg.leaf("circle", "cx", x(pace), "cy", y - level * 5.5, "r", RING, "class", "ring");
         }
         if (!beyond.isEmpty()) {
             svg.leaf("path", "d", "M" + Svg.number(WIDTH - RIGHT + 2) + " " + Svg.number(y - 5) + "l9 5l-9 5z", "class", "middle");

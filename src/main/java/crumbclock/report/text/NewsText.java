@@ -7,6 +7,7 @@ import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.report.view.ChangeWords;
+import crumbclock.report.view.PaceWords;
 import crumbclock.report.view.PlanView;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,6 +42,7 @@ public final class NewsText {
                 news.inFact().stream().map(one -> finding(view, one)).toList());
         list(lines, "Assumed", news.notes().stream().map(note -> (note.line() > 0 ? "line " + note.line() + ": " : "")
                 + note.message()).toList());
+        list(lines, "Real minutes so far, beside the figures in use", PaceWords.soFar(news.soFar()));
         lines.add("");
         return String.join("\n", lines.stream().map(line -> line.replaceAll("\\p{Cntrl}", " ").stripTrailing()).toList()) + "\n";
     }

@@ -7,6 +7,7 @@ import static crumbclock.fixture.ProblemBuilder.aProblem;
 import static crumbclock.fixture.StepBuilder.handsOn;
 import static crumbclock.fixture.StepBuilder.resting;
 import static crumbclock.fixture.StoreBuilder.aFridge;
+import static crumbclock.fixture.TimetableBuilder.aTimetable;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crumbclock.domain.day.DayLog;
@@ -146,5 +147,19 @@ class DayReaderTest {
         }
         return problem.order(anOrder("order-a").cake("cake-1", "cake-1/bake").setAsideBy(2000))
                 .order(anOrder("order-b").cake("cake-2", "cake-2/bake").cake("cake-3", "cake-3/bake").setAsideBy(2000)).build();
+    }
+
+    /** A weekend that is over: mixed on Monday and baked on Tuesday, as planned. */
+    @Test
+    void should_read_a_finished_day_as_near_to_the_plan_as_may_be() {
+        var plan = aTimetable().work("cake-1/mix", 1400, 1430, "ana").step("cake-1/bake", 1500, 1540).build();
+        String text = "23:10,cake-1,mix,started\n00:05,cake-1,mix,done\n00:50,cake-1,bake,started\nMon 01:30,cake-1,bake,done\n02:00,,,power cut";
+        var log = new IssueLog();
+
+        DayLog day = DayReader.readFinished(SourceFile.ofText("day.csv", text), problem(), plan, log).orElseThrow();
+
+        assertThat(day.steps()).extracting(StepEvent::minute).containsExactly(90, 1390, 1445, 1490);
+        assertThat(day.kitchen()).extracting(KitchenEvent::when).containsExactly(new Span(120, 2880), new Span(1560, 2880));
+        assertThat(day.notes()).singleElement().extracting(DayNote::message).asString().contains("taken as on each day");
     }
 }
