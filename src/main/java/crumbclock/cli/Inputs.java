@@ -69,6 +69,15 @@ final class Inputs {
                 .flatMap(source -> PlanJson.read(source.name(), source.text(), problem, log)));
     }
 
+    /**
+     * A plan that may have been made while the day ran.
+     *
+     * @throws BadInput with all faults of the file, when there is one
+     */
+    static KnownPlan known(Path file, Problem base) {
+        return read(log -> KnownPlan.read(file, base, log));
+    }
+
     /** @throws BadInput with all faults of the file, when there is one */
     static DayLog day(Path file, Problem problem, int now) {
         return read(log -> SourceFile.read(file, log).flatMap(source -> DayReader.read(source, problem, now, log)));

@@ -4,7 +4,6 @@ import crumbclock.app.pace.FinishedDay;
 import crumbclock.domain.day.DayLog;
 import crumbclock.domain.day.DayNote;
 import crumbclock.domain.kitchen.Kitchen;
-import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.formats.ProblemReader;
 import crumbclock.formats.change.ChangeReader;
@@ -13,7 +12,6 @@ import crumbclock.formats.day.DayReader;
 import crumbclock.formats.file.SourceFile;
 import crumbclock.formats.issue.IssueLog;
 import crumbclock.formats.pace.KitchenPaces;
-import crumbclock.formats.plan.PlanJson;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,11 +56,10 @@ record PacesInputs(Kitchen kitchen, KitchenPaces file, List<FinishedDay> days, L
 
     /** A day file is read, and its faults are told, though its plan is at fault. */
     private static Optional<FinishedDay> day(Problem problem, Path planFile, Path dayFile, IssueLog log) {
-        Optional<Plan> plan = SourceFile.read(planFile, log)
-                .flatMap(source -> PlanJson.read(source.name(), source.text(), problem, log));
+        Optional<KnownPlan> plan = KnownPlan.read(planFile, problem, log);
         Optional<DayLog> day = SourceFile.read(dayFile, log).flatMap(source -> plan.isPresent()
-                ? DayReader.readFinished(source, problem, plan.get().timetable(), log)
+                ? DayReader.readFinished(source, plan.get().problem(), plan.get().plan().timetable(), log)
                 : DayReader.read(source, problem, problem.clock().horizonMinutes(), log));
-        return plan.flatMap(one -> day.map(events -> new FinishedDay(problem, one.timetable(), events)));
+        return plan.flatMap(one -> day.map(events -> new FinishedDay(one.problem(), one.plan().timetable(), events)));
     }
 }

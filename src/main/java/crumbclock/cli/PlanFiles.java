@@ -1,6 +1,7 @@
 package crumbclock.cli;
 
 import crumbclock.domain.day.DayNews;
+import crumbclock.domain.day.DayState;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.formats.csv.FridgeCsv;
@@ -73,18 +74,18 @@ final class PlanFiles {
     }
 
     /** The same for a plan made during the day, with what it changes. */
-    void write(Problem problem, Plan plan, DayNews news) {
-        write(folder, texts(problem, plan, PlanPage.render(problem, plan, news)));
+    void write(Problem problem, Plan plan, DayNews news, DayState state) {
+        write(folder, texts(problem, plan, PlanPage.render(problem, plan, news), state));
     }
 
     /** The files of one plan: name and text. */
     static Map<String, String> texts(Problem problem, Plan plan) {
-        return texts(problem, plan, PlanPage.render(problem, plan));
+        return texts(problem, plan, PlanPage.render(problem, plan), DayState.NONE);
     }
 
-    private static Map<String, String> texts(Problem problem, Plan plan, String page) {
+    private static Map<String, String> texts(Problem problem, Plan plan, String page, DayState state) {
         Map<String, String> texts = new LinkedHashMap<>();
-        texts.put("plan.json", PlanJson.write(problem, plan));
+        texts.put("plan.json", PlanJson.write(problem, plan, state));
         texts.put("timetable.csv", TimetableCsv.write(problem, plan));
         texts.put("fridge.csv", FridgeCsv.write(problem, plan));
         texts.put("plan.html", page);

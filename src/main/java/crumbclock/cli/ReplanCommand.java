@@ -3,7 +3,6 @@ package crumbclock.cli;
 import crumbclock.app.replan.Replan;
 import crumbclock.app.replan.Replanned;
 import crumbclock.domain.day.DayLog;
-import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.domain.problem.ProblemClock;
 import crumbclock.engine.cost.Cost;
@@ -103,8 +102,8 @@ final class ReplanCommand implements Callable<Integer> {
         int minute = DayTimes.now(problem.clock(), now).orElseThrow(() -> new ParameterException(spec.commandLine(),
                 "--now: read \"" + now + "\"; expected a time inside the problem such as 11:00, with its day, as in \"Sat 11:00\","
                         + " when the problem lasts longer than one"));
-        Plan old = Inputs.plan(planFile, problem);
-        DayLog log = Inputs.day(dayFile, problem, minute);
+        KnownPlan known = Inputs.known(planFile, problem);
+        DayLog log = Inputs.day(dayFile, known.problem(), minute);
         PlanFiles files = PlanFiles.in(out == null ? usualFolder(problemFile, problem.clock(), minute) : out, problemFile);
         refuseToOverwrite(files);
         PlanHistory history = PlanHistory.of(planFile);
@@ -112,10 +111,10 @@ final class ReplanCommand implements Callable<Integer> {
         Replanned made;
         try (Progress progress = quiet ? Progress.quiet(surroundings.interrupt())
                 : new Progress(surroundings.err(), surroundings.interrupt())) {
-            made = Replan.replan(problem, old, log, minute, limits(problem), untilTimeIsUp(progress));
+            made = Replan.replan(known.problem(), known.plan(), known.state(), log, minute, limits(problem), untilTimeIsUp(progress));
         }
-        files.write(made.problem(), made.plan(), made.news());
-        history.add(now, reason.isEmpty() ? dayFile.getFileName().toString() : reason, PlanJson.write(made.problem(), made.plan()));
+        files.write(made.problem(), made.plan(), made.news(), made.state());
+        history.add(now, reason.isEmpty() ? dayFile.getFileName().toString() : reason, PlanJson.write(made.problem(), made.plan(), made.state()));
         history.write(files.folder());
         if (!quiet) {
             surroundings.out().print(NewsText.render(made.problem(), made.plan(), made.news()));

@@ -19,7 +19,7 @@ record Candidate(Situation situation, Problem problem, Timetable timetable, Audi
 
     static Candidate of(Situation situation, RestProblem rest, Merged.Whole whole, long schedules) {
         AuditResult audit = Audit.audit(whole.problem(), whole.timetable());
-        var facts = new Facts(situation, rest.broken(), whole.timetable());
+        var facts = new Facts(situation.problem(), situation.now(), situation.happened(), rest.broken(), whole.timetable());
         return new Candidate(situation, whole.problem(), whole.timetable(), audit,
                 audit.findings().stream().filter(finding -> !facts.caused(finding)).toList(), schedules);
     }

@@ -4,11 +4,13 @@ import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.PlacedStep;
 import crumbclock.domain.plan.Rule;
 import crumbclock.domain.plan.Timetable;
+import crumbclock.domain.problem.Problem;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Wait;
 import java.util.EnumSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Tells what was broken by what happened from what a plan breaks. */
@@ -17,28 +19,30 @@ final class Facts {
     /** Rules that may be broken by an oven that is on, and not by a single step. */
     private static final Set<Rule> OVEN_RULES = EnumSet.of(Rule.R05, Rule.R07, Rule.R08);
 
-    private final Situation situation;
+    private final int now;
+    private final Map<String, Happened> happened;
     private final List<Wait> broken;
     private final Timetable timetable;
-    private final Set<String> steps = new LinkedHashSet<>();
+    private final Map<String, Step> steps = new LinkedHashMap<>();
 
-    Facts(Situation situation, List<Wait> broken, Timetable timetable) {
-        this.timetable = timetable;
-        this.situation = situation;
+    Facts(Problem problem, int now, Map<String, Happened> happened, List<Wait> broken, Timetable timetable) {
+        this.now = now;
+        this.happened = happened;
         this.broken = broken;
-        situation.problem().steps().stream().map(Step::id).forEach(steps::add);
+        this.timetable = timetable;
+        problem.steps().forEach(step -> steps.put(step.id(), step));
     }
 
     /** Whether no plan from now on could have avoided it. */
     boolean caused(Finding finding) {
-        List<String> concerned = finding.items().stream().filter(steps::contains).toList();
+        List<String> concerned = finding.items().stream().filter(steps::containsKey).toList();
         if (concerned.isEmpty()) {
-            return finding.when().end() <= situation.now() && finding.rule() != Rule.R16 && finding.rule() != Rule.R17
+            return finding.when().end() <= now && finding.rule() != Rule.R16 && finding.rule() != Rule.R17
                     || OVEN_RULES.contains(finding.rule()) && isOfRunningBakes(finding);
         }
-        boolean allHappened = concerned.stream().allMatch(situation.happened()::containsKey);
-        boolean stays = concerned.stream().anyMatch(id -> situation.happened().containsKey(id) && situation.happened().get(id).open());
-        if (allHappened && (!stays || finding.when().end() <= situation.now())) {
+        boolean allHappened = concerned.stream().allMatch(happened::containsKey);
+        boolean stays = concerned.stream().anyMatch(id -> happened.containsKey(id) && happened.get(id).open());
+        if (allHappened && (!stays || finding.when().end() <= now)) {
             return true;
         }
         if (finding.rule() == Rule.R02) {
@@ -52,15 +56,15 @@ final class Facts {
     private boolean isOfRunningBakes(Finding finding) {
         List<String> inIt = timetable.steps().stream().filter(step -> step.cavityId().equals(finding.place())
                 && step.span().overlaps(finding.when())).map(PlacedStep::stepId).toList();
-        return !inIt.isEmpty() && inIt.stream().allMatch(situation.happened()::containsKey);
+        return !inIt.isEmpty() && inIt.stream().allMatch(happened::containsKey);
     }
 
     /** A stay that was too long already. */
     private boolean isTooLong(List<String> ids) {
         return ids.stream().allMatch(id -> {
-            Step step = situation.problem().steps().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
-            Happened so = situation.happened().get(id);
-            return (long) situation.now() - so.start() - step.putInMinutes() > step.mostMinutes();
+            Step step = steps.get(id);
+            Happened so = happened.get(id);
+            return (long) now - so.start() - step.putInMinutes() > step.mostMinutes();
         });
     }
 }

@@ -2,6 +2,7 @@ package crumbclock.app.replan;
 
 import crumbclock.domain.day.DayLog;
 import crumbclock.domain.day.DayNote;
+import crumbclock.domain.day.DayState.BatchAgain;
 import crumbclock.domain.day.DayWord;
 import crumbclock.domain.day.KitchenEvent;
 import crumbclock.domain.day.StepEvent;
@@ -24,6 +25,7 @@ final class Losses {
     private final Set<String> batchIds = new LinkedHashSet<>();
     /** Minute from which on a step's work is lost, by step. */
     private final Map<String, Integer> lostAt = new LinkedHashMap<>();
+    private final List<BatchAgain> again = new ArrayList<>();
     private Problem problem;
     private WorkGraph graph;
 
@@ -38,6 +40,11 @@ final class Losses {
     /** The problem with batches for what must be made again. */
     Problem problem() {
         return problem;
+    }
+
+    /** Batches that were added for that, in their order. */
+    List<BatchAgain> again() {
+        return List.copyOf(again);
     }
 
     Map<String, Integer> lostAt() {
@@ -133,6 +140,7 @@ final class Losses {
             steps.forEach(id -> lose(id, minute));
             return;
         }
+        again.add(new BatchAgain(batchId, List.copyOf(cakes)));
         problem = Rework.again(problem, batchId, cakes);
         graph = new WorkGraph(problem);
         problem.batches().forEach(batch -> batchIds.add(batch.id()));

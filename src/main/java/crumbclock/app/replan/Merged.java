@@ -78,6 +78,7 @@ final class Merged {
         for (Pool pool : whole.kitchen().pools()) {
             steps = Pieces.dealt(steps, pool, happened.keySet());
         }
+        steps = Surfaces.dealt(steps, whole, happened.keySet());
         var timetable = new Timetable(steps, touches, given.ovenRuns(), pans, placements, given.cleanings(),
                 given.outcomes().stream().map(Merged::withReason).toList());
         return new Whole(whole.withFixedSteps(facts), timetable);

@@ -3,6 +3,7 @@ package crumbclock.app.replan;
 import crumbclock.app.pace.FinishedDay;
 import crumbclock.app.pace.LearnPaces;
 import crumbclock.domain.day.DayLog;
+import crumbclock.domain.day.DayState;
 import crumbclock.domain.pace.PaceReport;
 import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Outcome;
@@ -45,6 +46,7 @@ public final class Replan {
     private final Problem base;
     private final Plan oldPlan;
     private final OldPlan old;
+    private final DayState before;
     private final DayLog log;
     private final int now;
     private final SearchLimits limits;
@@ -53,10 +55,11 @@ public final class Replan {
     private Candidate best;
     private long schedules;
 
-    private Replan(Problem base, Plan oldPlan, DayLog log, int now, int room, SearchLimits limits, SearchListener listener) {
+    private Replan(Problem base, Plan oldPlan, DayState before, DayLog log, int now, int room, SearchLimits limits, SearchListener listener) {
         this.base = base;
         this.oldPlan = oldPlan;
         this.old = new OldPlan(oldPlan.timetable());
+        this.before = before;
         this.log = log;
         this.now = now;
         this.limits = limits;
@@ -70,7 +73,19 @@ public final class Replan {
      * @param now     minute from the problem's start
      */
     public static Replanned replan(Problem base, Plan oldPlan, DayLog log, int now, SearchLimits limits, SearchListener listener) {
-        return replan(base, oldPlan, log, now, RestProblem.ROOM, limits, listener);
+        return replan(base, oldPlan, DayState.NONE, log, now, limits, listener);
+    }
+
+    /**
+     * The same from a plan that was itself made while the day ran.
+     *
+     * @param base   with the batches that the old plan makes again ({@link DayProblem#again})
+     * @param before of the old plan
+     * @param log    of the whole day, from its beginning
+     */
+    public static Replanned replan(Problem base, Plan oldPlan, DayState before, DayLog log, int now, SearchLimits limits,
+            SearchListener listener) {
+        return new Replan(base, oldPlan, before, log, now, RestProblem.ROOM, limits, listener).run();
     }
 
     /**
@@ -81,7 +96,7 @@ public final class Replan {
      *             the audit
      */
     public static Replanned replan(Problem base, Plan oldPlan, DayLog log, int now, int room, SearchLimits limits, SearchListener listener) {
-        return new Replan(base, oldPlan, log, now, room, limits, listener).run();
+        return new Replan(base, oldPlan, DayState.NONE, log, now, room, limits, listener).run();
     }
 
     /**
@@ -92,11 +107,11 @@ public final class Replan {
      * @param now     minute from the problem's start; what begins before that went as planned
      */
     public static Replanned fitIn(Problem base, Plan oldPlan, int now, SearchLimits limits, SearchListener listener) {
-        return new Replan(base, oldPlan, DayLog.NOTHING, now, 0, limits, listener).fitted();
+        return new Replan(base, oldPlan, DayState.NONE, DayLog.NOTHING, now, 0, limits, listener).fitted();
     }
 
     private Replanned fitted() {
-        Situation situation = Situation.of(base, old, log, now);
+        Situation situation = Situation.of(base, old, log, now, before.lostAt(), List.of());
         Set<String> unknown = new LinkedHashSet<>(situation.toDo());
         unknown.removeIf(id -> old.find(id).isPresent());
         keep(found(situation, old, unknown, WHOLE));
@@ -104,7 +119,7 @@ public final class Replan {
     }
 
     private Replanned run() {
-        Situation situation = Situation.of(base, old, log, now);
+        Situation situation = Situation.of(base, old, log, now, before.lostAt(), List.of());
         long known = Audit.audit(base, oldPlan.timetable()).mediumCost();
         keep(asItIs(situation));
         if (!isGood(known)) {
@@ -164,7 +179,7 @@ public final class Replan {
             }
         }
         if (!losses.isEmpty()) {
-            Situation again = Situation.of(base, old, log, now, losses);
+            Situation again = Situation.of(base, old, log, now, before.lostAt(), losses);
             keep(shifted(again, new OldPlan(best.timetable()), false));
         }
     }
@@ -289,6 +304,7 @@ public final class Replan {
         PaceReport soFar = LearnPaces.learn(base.kitchen(), List.of(new FinishedDay(base, oldPlan.timetable(), log)));
         Plan plan = new Plan(base.title(), timetable, audit.findings(), audit.cost(), audit.mediumCost(), audit.softCost(),
                 new Plan.SearchNote(limits.seed(), schedules));
-        return new Replanned(best.problem(), plan, News.of(best.situation(), oldPlan, plan, inFact, soFar));
+        return new Replanned(best.problem(), plan, News.of(best.situation(), oldPlan, plan, inFact, soFar),
+                DayProblem.state(base, before, log, best.situation(), best.problem()));
     }
 }

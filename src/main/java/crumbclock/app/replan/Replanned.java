@@ -1,6 +1,7 @@
 package crumbclock.app.replan;
 
 import crumbclock.domain.day.DayNews;
+import crumbclock.domain.day.DayState;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 
@@ -10,6 +11,7 @@ import crumbclock.domain.problem.Problem;
  * @param problem as it is by now, with everything that has begun as fixed steps
  * @param plan    audited as a whole; findings that what happened has caused are among its findings
  * @param news    what is different for whom, and what is lost
+ * @param state   what the problem differs in from the one in its file
  */
-public record Replanned(Problem problem, Plan plan, DayNews news) {
+public record Replanned(Problem problem, Plan plan, DayNews news, DayState state) {
 }

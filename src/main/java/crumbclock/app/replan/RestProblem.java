@@ -98,10 +98,14 @@ final class RestProblem {
 
     /** Waits that what happened has broken already, though the second step is still to come. */
     List<Wait> broken() {
-        return whole.waits().stream().filter(this::isBroken).toList();
+        return broken(whole, happened, now);
     }
 
-    private boolean isBroken(Wait wait) {
+    static List<Wait> broken(Problem whole, Map<String, Happened> happened, int now) {
+        return whole.waits().stream().filter(wait -> isBroken(wait, happened, now)).toList();
+    }
+
+    private static boolean isBroken(Wait wait, Map<String, Happened> happened, int now) {
         Happened from = happened.get(wait.fromStepId());
         return from != null && !from.open() && wait.hasMost() && !happened.containsKey(wait.toStepId())
                 && (long) from.end() + wait.mostMinutes() < now;
@@ -189,7 +193,7 @@ final class RestProblem {
         for (Wait wait : whole.waits()) {
             String from = last(wait.fromStepId());
             int most = wait.mostMinutes();
-            if (isBroken(wait)) {
+            if (isBroken(wait, happened, now)) {
                 most = now - happened.get(wait.fromStepId()).end() + wait.mostMinutes();
             }
             waits.add(new Wait(from, wait.toStepId(), wait.leastMinutes(), most));

@@ -1,5 +1,6 @@
 package crumbclock.app.replan;
 
+import crumbclock.domain.day.DayState.BatchAgain;
 import crumbclock.domain.order.Batch;
 import crumbclock.domain.order.Cake;
 import crumbclock.domain.order.Order;
@@ -23,8 +24,6 @@ import java.util.Set;
  */
 final class Rework {
 
-    private static final String AGAIN = "-again";
-
     private final Problem problem;
     private final String batchId;
     private final Set<String> cakeIds;
@@ -41,7 +40,7 @@ final class Rework {
         for (Step step : problem.steps()) {
             if (step.ownerId().equals(batchId)) {
                 copies.put(step.id(), step.id().startsWith(batchId) ? copyId + step.id().substring(batchId.length())
-                        : step.id() + AGAIN);
+                        : step.id() + BatchAgain.AGAIN);
             }
         }
     }
@@ -55,11 +54,7 @@ final class Rework {
         Set<String> taken = new LinkedHashSet<>();
         problem.batches().forEach(batch -> taken.add(batch.id()));
         problem.cakes().forEach(cake -> taken.add(cake.id()));
-        String id = batchId + AGAIN;
-        for (int number = 2; taken.contains(id); number++) {
-            id = batchId + AGAIN + "-" + number;
-        }
-        return id;
+        return BatchAgain.freeId(batchId, taken);
     }
 
     private Problem made() {

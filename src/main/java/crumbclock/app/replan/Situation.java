@@ -2,6 +2,7 @@ package crumbclock.app.replan;
 
 import crumbclock.domain.day.DayLog;
 import crumbclock.domain.day.DayNote;
+import crumbclock.domain.day.DayState.BatchAgain;
 import crumbclock.domain.day.DayWord;
 import crumbclock.domain.day.KitchenEvent;
 import crumbclock.domain.day.StepEvent;
@@ -26,19 +27,20 @@ import java.util.Set;
  * @param old      the plan that people have
  * @param happened what has begun, by step
  * @param lostAt   minute from which on the work on a step is lost, by step
+ * @param again    batches that are made a second time and that the problem did not have before
  * @param notes    what was assumed
  */
 record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> happened, Map<String, Integer> lostAt,
-        List<DayNote> notes) {
+        List<BatchAgain> again, List<DayNote> notes) {
 
     private static final int MOST_ROUNDS = 3;
 
-    static Situation of(Problem base, OldPlan old, DayLog log, int now) {
-        return of(base, old, log, now, List.of());
-    }
-
-    /** @param begunAgain what is to be made from the start, though nobody wrote that it is lost */
-    static Situation of(Problem base, OldPlan old, DayLog log, int now, List<Loss> begunAgain) {
+    /**
+     * @param settled    by step, the minute up to which the old plan counts what was recorded of it for nothing
+     * @param begunAgain what is to be made from the start, though nobody wrote that it is lost
+     */
+    static Situation of(Problem base, OldPlan old, DayLog log, int now, Map<String, Integer> settled, List<Loss> begunAgain) {
+        List<BatchAgain> again = new ArrayList<>();
         List<Loss> more = begunAgain;
         Problem changed = skipped(slower(new KitchenNow(log.kitchen()).in(base), old, log, now), log);
         for (int round = 0;; round++) {
@@ -49,7 +51,10 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
             var losses = new Losses(changed, old, now);
             losses.take(log, notes::add);
             losses.take(more);
-            var records = new Records(log.steps(), old, now, losses.lostAt(), notes::add);
+            again.addAll(losses.again());
+            Map<String, Integer> forgotten = new LinkedHashMap<>(settled);
+            losses.lostAt().forEach((id, minute) -> forgotten.merge(id, minute, Math::max));
+            var records = new Records(log.steps(), old, now, forgotten, notes::add);
             tellStrangers(log, old, notes);
             Map<String, Happened> happened = new DayStory(losses.problem(), old, records, log, losses.lostAt().keySet(), now, notes::add).tell();
             List<Loss> tooOld = tooOld(losses.problem(), happened, now);
@@ -58,7 +63,7 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
                 Problem rest = Problems.withEachStep(losses.problem(), step -> happened.containsKey(step.id()) ? step
                         : StepCopies.notBefore(step, now));
                 return new Situation(rest.withKept(kept(old, now, happened, losses.lostAt().keySet())), old, now, happened, losses.lostAt(),
-                        List.copyOf(notes));
+                        List.copyOf(again), List.copyOf(notes));
             }
             changed = losses.problem();
             more = new ArrayList<>(more);
@@ -132,7 +137,7 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
                 : StepCopies.withWork(step, longer(step.handsOn().get(), longer.get(step.id()))));
     }
 
-    private static HandsOn longer(HandsOn work, int minutes) {
+    static HandsOn longer(HandsOn work, int minutes) {
         return new HandsOn(work.minutes() + minutes, work.people(), work.skill(), work.workKind(), work.mayPutDown(), work.away(),
                 work.finish());
     }

@@ -4,9 +4,9 @@ import java.util.List;
 
 /**
  * A plan as its file has it. Pieces of equipment, pans, racks and pieces of a form count from 1, as people do; the domain counts them
- * from 0. Absent keys are null until the constructor gives them their default; a plan without a bound keeps null there.
+ * from 0. Absent keys are null until the constructor gives them their default; a plan without a bound, or made for its problem file as it is, keeps null there.
  */
-record PlanFile(String problem, SearchEntry search, long mediumCost, long softCost, BoundEntry bound, List<CostEntry> cost,
+record PlanFile(String problem, SearchEntry search, long mediumCost, long softCost, BoundEntry bound, DayEntry day, List<CostEntry> cost,
         List<FindingEntry> findings, List<OutcomeEntry> outcomes, List<StepEntry> steps, List<TouchEntry> touches,
         List<OvenRunEntry> ovenRuns, List<PanEntry> pans, List<PlacementEntry> placements, List<CleaningEntry> cleanings) {
 

@@ -1,5 +1,6 @@
 package crumbclock.formats.plan;
 
+import crumbclock.domain.day.DayState;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.formats.file.SourceFile;
@@ -15,7 +16,12 @@ public final class PlanJson {
 
     /** The plan as text; equal plans give equal text, lines end with {@code \n}. */
     public static String write(Problem problem, Plan plan) {
-        return new PlanWriter(problem).write(plan);
+        return write(problem, plan, DayState.NONE);
+    }
+
+    /** The same for a plan made while the day ran, with what its problem differs in from the one in its file. */
+    public static String write(Problem problem, Plan plan, DayState state) {
+        return new PlanWriter(problem).write(plan, state);
     }
 
     /**

@@ -3,6 +3,7 @@ package crumbclock.formats.plan;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import crumbclock.domain.day.DayState;
 import crumbclock.domain.plan.LowerBound;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.OvenRun;
@@ -28,7 +29,7 @@ final class PlanWriter {
         this.calendar = new ProblemCalendar(problem.clock(), true);
     }
 
-    String write(Plan plan) {
+    String write(Plan plan, DayState state) {
         var root = JsonNodeFactory.instance.objectNode();
         root.put("problem", plan.problemTitle());
         root.put("sound", plan.isSound());
@@ -67,6 +68,9 @@ final class PlanWriter {
             node.put("pool", cleaning.poolId()).put("unit", cleaning.unit() + 1);
             span(node, cleaning.when());
         });
+        if (!state.equals(DayState.NONE)) {
+            new DayWriter(calendar).write(state, root.putObject("day"));
+        }
         plan.bound().ifPresent(bound -> bound(bound, root.putObject("bound")));
         return JsonText.write(root);
     }
