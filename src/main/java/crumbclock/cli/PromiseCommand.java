@@ -105,7 +105,12 @@ final class PromiseCommand implements Callable<Integer> {
     }
 
     private Plan known(Problem base) {
-        Plan plan = AuditPlan.audit(base, Inputs.plan(planFile, base));
+        KnownPlan known = Inputs.known(planFile, base);
+        if (!known.state().again().isEmpty()) {
+            throw new BadInput("--plan " + planFile + ": makes batch " + known.state().again().get(0).batchId() + " a second time; expected a plan with"
+                    + " the batches of the problem file alone. Name the plan before it, from the history beside it.");
+        }
+        Plan plan = AuditPlan.audit(base, known.plan());
         if (!plan.isSound()) {
             throw new BadInput("--plan " + planFile + ": breaks " + plan.findings().size() + (plan.findings().size() == 1 ? " rule" : " rules")
                     + " of this problem, the first: " + plan.findings().get(0).message() + "; expected a sound plan of it. See `crumbclock audit`.");

@@ -109,6 +109,54 @@ class ReplanCommandTest {
         assertThat(run.err()).contains("--now: read \"23:30\"; expected a time inside the problem");
     }
 
+    /** The oven dies on a tray of cakes of one bowl of batter: the bowl is made again, and the plan of it is taken up once more. */
+    @Test
+    void should_go_on_from_its_own_plan_on_the_charity_day() throws IOException {
+        // given
+        Path charity = Path.of("problems", "charity-day.json");
+        Path demo = Path.of("demo-data", "charity-day");
+        CommandRun first = CommandRun.of("replan", charity, "--plan", demo.resolve("known-plan.json"), "--day", demo.resolve("day.csv"), "--now", "11:00",
+                "--steps", 1000, "--out", folder.resolve("eleven"), "--quiet");
+        assertThat(first.code()).as(first.err()).isBetween(0, 1);
+        Path eleven = folder.resolve("eleven/plan.json");
+        assertThat(Files.readString(eleven)).contains("\"again\": [\n      { \"batch\": \"batter-1\",");
+
+        // when
+        CommandRun audit = CommandRun.of("audit", charity, eleven);
+
+        // then its cost is the same, with W08 and the kitchen of that day, and nothing planned breaks a rule
+        assertThat(audit.code()).as(audit.out()).isEqualTo(1);
+        assertThat(audit.out()).doesNotContain("NOT SOUND", "the audit adds up").contains("plan.json: sound");
+
+        // and when: an hour later, with one line more
+        Path day = Files.writeString(folder.resolve("longer.csv"), Files.readString(demo.resolve("day.csv")) + "11:40,B17,turn-out,done\n");
+        CommandRun second = CommandRun.of("replan", charity, "--plan", eleven, "--day", day, "--now", "12:00", "--steps", 1000,
+                "--out", folder.resolve("twelve"), "--quiet");
+        assertThat(second.code()).as(second.err() + second.out()).isBetween(0, 1);
+        CommandRun again = CommandRun.of("audit", charity, folder.resolve("twelve/plan.json"));
+        assertThat(again.code()).as(again.out()).isEqualTo(1);
+        assertThat(again.out()).doesNotContain("NOT SOUND", "the audit adds up");
+    }
+
+    @Test
+    void should_tell_what_is_wrong_with_a_plan_of_the_day_in_its_file() throws IOException {
+        replan("10:00,,oven,dead until 17:00\n10:05,A1,mix,slower 5\n", "10:05", "one");
+        Path made = folder.resolve("one/plan.json");
+        String text = Files.readString(made);
+        assertThat(text).contains("{ \"kind\": \"oven\", \"id\": \"oven\", \"from\": 120,");
+        Files.writeString(made, text.replace("\"kind\": \"oven\", \"id\": \"oven\"", "\"kind\": \"oven\", \"id\": \"ovn\"")
+                .replace("\"again\": []", "\"again\": [{ \"batch\": \"batter\", \"cakes\": [\"A1\"] }]"));
+
+        CommandRun batch = CommandRun.of("audit", problem, made);
+        Files.writeString(made, Files.readString(made).replaceFirst("\"again\": .*\\],", "\"again\": [],"));
+        CommandRun oven = CommandRun.of("audit", problem, made);
+
+        assertThat(batch.code()).isEqualTo(2);
+        assertThat(batch.errIn(folder)).contains("/day/again/0/batch: read \"batter\"; expected a batch of the problem, or one made again above");
+        assertThat(oven.code()).isEqualTo(2);
+        assertThat(oven.errIn(folder)).contains("/day/away/0/id: read \"ovn\"; expected the id of an oven of the kitchen. Did you mean \"oven\"?");
+    }
+
     private CommandRun replan(String day, String now, String out) throws IOException {
         Path file = Files.writeString(folder.resolve("day.csv"), day);
         return CommandRun.of("replan", problem, "--plan", plan, "--day", file, "--now", now, "--out", folder.resolve(out), "--steps", 300);

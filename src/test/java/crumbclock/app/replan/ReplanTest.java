@@ -198,7 +198,7 @@ class ReplanTest {
         assertThat(100 * after / before).as("%d of %d orders", after, before).isGreaterThan(60);
     }
 
-    private static Plan planned(Problem problem, long seed) {
+    static Plan planned(Problem problem, long seed) {
         Decoder decoder = new Decoder(CompiledProblem.of(problem, seed % 2 == 0));
         decoder.decode(IntStream.range(0, decoder.compiled().units.fine.length).toArray());
         Timetable timetable = withoutReasons(new TimetableBuilder(decoder).build());
@@ -217,7 +217,7 @@ class ReplanTest {
     }
 
     /** Some steps recorded a little off, one slower, sometimes something spoiled, somebody gone or an oven dead. */
-    private static DayLog day(Problem problem, Plan plan, int now, Dice dice) {
+    static DayLog day(Problem problem, Plan plan, int now, Dice dice) {
         List<StepEvent> steps = new ArrayList<>();
         List<PlacedStep> past = plan.timetable().steps().stream().filter(step -> step.start() < now).collect(Collectors.toList());
         for (PlacedStep step : past) {
