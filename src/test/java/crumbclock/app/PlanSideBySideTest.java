@@ -8,9 +8,9 @@ import crumbclock.fixture.RandomKitchens;
 import crumbclock.search.SearchLimits;
 import crumbclock.search.SearchListener;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,7 +20,8 @@ class PlanSideBySideTest {
     /** Writes down what it hears, and asks to stop once so many jobs are done. */
     private static final class Heard implements PlanSideBySide.Listener {
 
-        private final List<String> said = Collections.synchronizedList(new ArrayList<>());
+        /** Several threads add while others look through it. */
+        private final List<String> said = new CopyOnWriteArrayList<>();
         private final int stopAfter;
 
         Heard(int stopAfter) {
