@@ -8,7 +8,6 @@ import crumbclock.domain.pace.PaceReport;
 import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.Plan;
-import crumbclock.domain.plan.PlacedStep;
 import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.FixedStep;
 import crumbclock.domain.problem.Problem;
@@ -37,7 +36,6 @@ public final class Replan {
     private static final int SHIFT = 4;
     private static final int FULL = 8;
     private static final int ROUND = 2;
-    private static final int STRETCH = 120;
     /** Steps of a problem of which a search from scratch soon makes something; in a larger one it comes last. */
     private static final int SMALL = 200;
     /** Without a number of steps, so many for a search that ends by the clock. */
@@ -186,58 +184,13 @@ public final class Replan {
 
     /** Lets go of one order or one stretch of time after the other, those first that the change concerns. */
     private void improve() {
-        for (Set<String> freed : neighbourhoods()) {
+        for (Set<String> freed : new Neighbourhoods(best, old, now).all()) {
             if (!isWorthwhile() || stopped()) {
                 return;
             }
             freed.retainAll(best.situation().toDo());
             keep(found(best.situation(), new OldPlan(best.timetable()), freed, ROUND));
         }
-    }
-
-    private List<Set<String>> neighbourhoods() {
-        List<Set<String>> all = new ArrayList<>();
-        Set<String> bad = new LinkedHashSet<>();
-        for (Outcome outcome : best.timetable().outcomes()) {
-            if (!outcome.possible() || outcome.lateMinutes() > 0) {
-                bad.add(outcome.orderId());
-            }
-        }
-        Set<String> moved = new LinkedHashSet<>();
-        for (PlacedStep step : best.timetable().steps()) {
-            if (step.start() >= now && old.find(step.stepId()).filter(before -> before.start() == step.start()).isEmpty()) {
-                moved.add(step.stepId());
-            }
-        }
-        all.add(ofSameOrders(best.situation(), moved));
-        if (!bad.isEmpty()) {
-            Set<String> late = new LinkedHashSet<>();
-            best.situation().toDo().stream().filter(id -> best.situation().orderOf(id).filter(bad::contains).isPresent()).forEach(late::add);
-            late.addAll(between(best.timetable(), now, now + STRETCH));
-            all.add(late);
-        }
-        for (int from = now; from <= base.clock().horizonMinutes(); from += STRETCH) {
-            Set<String> stretch = new LinkedHashSet<>(between(best.timetable(), from, from + STRETCH));
-            stretch.addAll(between(old.timetable(), from, from + STRETCH));
-            if (!stretch.isEmpty()) {
-                all.add(stretch);
-            }
-        }
-        return all;
-    }
-
-    private static Set<String> between(Timetable timetable, int from, int until) {
-        Set<String> between = new LinkedHashSet<>();
-        timetable.steps().stream().filter(step -> step.start() < until && step.end() > from).map(PlacedStep::stepId).forEach(between::add);
-        return between;
-    }
-
-    private static Set<String> ofSameOrders(Situation situation, Set<String> stepIds) {
-        Set<String> orders = new LinkedHashSet<>();
-        stepIds.forEach(id -> situation.orderOf(id).ifPresent(orders::add));
-        Set<String> steps = new LinkedHashSet<>(stepIds);
-        situation.toDo().stream().filter(id -> situation.orderOf(id).filter(orders::contains).isPresent()).forEach(steps::add);
-        return steps;
     }
 
     private Candidate found(Situation situation, OldPlan from, Set<String> freed, int share) {
