@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Spec;
 /** Plans a problem as it is and with changes, and sets the plans beside each other. */
 @Command(name = "compare", mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false,
         description = {"Plans a problem as it is and with each change, and writes one table: compare.html, compare.csv, compare.json,",
-            "and each plan into a folder of its own. All searches have the same limits and seed.",
+            "and each plan into a folder of its own. All searches have the same limits and seed;",
+            "without --seconds and --steps each ends after " + CompareCommand.DEFAULT_STEPS + " steps.",
             "A CHANGE is a file of changes, or words such as \"move A2 to Sat 09:00\"; with \";\" between them several apply together.",
             "Ctrl-C ends it early and keeps what there is."},
         exitCodeListHeading = "%nExit codes:%n",
@@ -36,8 +38,7 @@ import picocli.CommandLine.Spec;
             "130:ended with Ctrl-C; plans found before that were written"})
 final class CompareCommand implements Callable<Integer> {
 
-    private static final long DEFAULT_STEPS = 5_000;
-    private static final int MOST_SECONDS = 86_400;
+    static final long DEFAULT_STEPS = 5_000;
     private static final int MOST_SEEDS = 20;
     private static final int THREADS_OF_A_SEARCH = 2;
     private static final String BASE = "base";
@@ -57,23 +58,12 @@ final class CompareCommand implements Callable<Integer> {
             description = "Folder to write to; otherwise reports/ and the problem's name with -compared.")
     private Path out;
 
-    @Option(names = "--seconds", paramLabel = "N", description = "Search for N seconds for each plan.")
-    private Integer seconds;
-
-    @Option(names = "--steps", paramLabel = "N",
-            description = "End each search after N steps (default, without --seconds: 5000): the same steps and seed give the same plans.")
-    private Long steps;
-
-    @Option(names = "--seed", paramLabel = "N", defaultValue = "1",
-            description = "Start of all random choices (default: ${DEFAULT-VALUE}).")
-    private long seed;
+    @Mixin
+    private SearchOptions search;
 
     @Option(names = "--seeds", paramLabel = "N", defaultValue = "3",
             description = "Plan the base with N seeds, to know what chance alone changes (default: ${DEFAULT-VALUE}; 1: do not measure it).")
     private int seeds;
-
-    @Option(names = "--quiet", description = "No progress and no table; faults are still told.")
-    private boolean quiet;
 
     CompareCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -87,7 +77,7 @@ final class CompareCommand implements Callable<Integer> {
         surroundings.interrupt().watch();
         Comparison comparison = comparison(scenarios);
         CompareFiles.write(folder, comparison);
-        if (!quiet) {
+        if (!search.quiet()) {
             surroundings.out().print(CompareSummary.render(comparison));
             surroundings.out().println();
             surroundings.out().println("Look at " + folder.resolve("compare.html") + "; each plan is in a folder beside it.");
@@ -96,20 +86,14 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private void checkOptions() {
-        if (seconds != null && (seconds < 1 || seconds > MOST_SECONDS)) {
-            throw new ParameterException(spec.commandLine(), "--seconds: read " + seconds + "; expected 1 to " + MOST_SECONDS);
-        }
-        if (steps != null && steps < 1) {
-            throw new ParameterException(spec.commandLine(), "--steps: read " + steps + "; expected at least 1");
-        }
+        search.check(spec);
         if (seeds < 1 || seeds > MOST_SEEDS) {
             throw new ParameterException(spec.commandLine(), "--seeds: read " + seeds + "; expected 1 to " + MOST_SEEDS);
         }
     }
 
     private SearchLimits limits(long ofSeed) {
-        long most = steps != null ? steps : seconds == null ? DEFAULT_STEPS : Long.MAX_VALUE;
-        return new SearchLimits(ofSeed, most, seconds == null ? Long.MAX_VALUE : seconds * 1_000L, Long.MAX_VALUE);
+        return search.isOpen() ? SearchLimits.ofSteps(ofSeed, DEFAULT_STEPS) : search.limits(ofSeed);
     }
 
     /** The base comes first, then the changes, then the base with other seeds: when ended early, plans count for more than chance. */
@@ -117,14 +101,15 @@ final class CompareCommand implements Callable<Integer> {
         List<String> names = names(scenarios);
         List<Job> jobs = new ArrayList<>();
         for (int i = 0; i < scenarios.size(); i++) {
-            jobs.add(new Job(names.get(i), scenarios.get(i).problem(), limits(seed)));
+            jobs.add(new Job(names.get(i), scenarios.get(i).problem(), limits(search.seed())));
         }
         for (int more = 1; more < seeds; more++) {
-            jobs.add(new Job(BASE + " with seed " + (seed + more), scenarios.get(0).problem(), limits(seed + more)));
+            long other = search.seed() + more;
+            jobs.add(new Job(BASE + " with seed " + other, scenarios.get(0).problem(), limits(other)));
         }
         int atOnce = Math.max(1, Runtime.getRuntime().availableProcessors() / THREADS_OF_A_SEARCH);
         List<Optional<Plan>> plans;
-        try (var progress = new SideBySideProgress(surroundings, quiet, jobs.size())) {
+        try (var progress = new SideBySideProgress(surroundings, search.quiet(), jobs.size())) {
             plans = PlanSideBySide.plan(jobs, atOnce, progress);
         }
         List<Planned> planned = new ArrayList<>();

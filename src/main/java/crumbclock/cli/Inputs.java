@@ -3,10 +3,12 @@ package crumbclock.cli;
 import crumbclock.domain.day.DayLog;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
+import crumbclock.domain.problem.ProblemClock;
 import crumbclock.formats.ProblemReader;
 import crumbclock.formats.change.ChangeReader;
 import crumbclock.formats.change.Scenario;
 import crumbclock.formats.day.DayReader;
+import crumbclock.formats.day.DayTimes;
 import crumbclock.formats.file.SourceFile;
 import crumbclock.formats.issue.Issue;
 import crumbclock.formats.issue.IssueLog;
@@ -16,6 +18,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 
 /** Reads what the commands work on, or tells all that is wrong with it. */
 final class Inputs {
@@ -81,6 +85,18 @@ final class Inputs {
     /** @throws BadInput with all faults of the file, when there is one */
     static DayLog day(Path file, Problem problem, int now) {
         return read(log -> SourceFile.read(file, log).flatMap(source -> DayReader.read(source, problem, now, log)));
+    }
+
+    /**
+     * What `--now` says.
+     *
+     * @return a minute inside the problem
+     * @throws ParameterException when it is none
+     */
+    static int now(String text, ProblemClock clock, CommandSpec command) {
+        return DayTimes.now(clock, text).orElseThrow(() -> new ParameterException(command.commandLine(),
+                "--now: read \"" + text + "\"; expected a time inside the problem such as 11:00, with its day, as in \"Sat 11:00\","
+                        + " when the problem lasts longer than one"));
     }
 
     /** @throws BadInput with all faults that the reader found, when there is one */

@@ -12,7 +12,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -29,7 +28,6 @@ final class PlanCommand implements Callable<Integer> {
 
     private static final int DEFAULT_SECONDS = 30;
     private static final int DEFAULT_UNIMPROVED_SECONDS = 5;
-    private static final int MOST_SECONDS = 86_400;
     private static final long MILLIS = 1_000;
 
     private final Surroundings surroundings;
@@ -47,19 +45,8 @@ final class PlanCommand implements Callable<Integer> {
             description = "Folder to write to; otherwise reports/ and the problem's name, with that of its changes.")
     private Path out;
 
-    @Option(names = "--seconds", paramLabel = "N", description = "Search for N seconds.")
-    private Integer seconds;
-
-    @Option(names = "--steps", paramLabel = "N",
-            description = "End after N steps of search: the same steps and seed give the same plan.")
-    private Long steps;
-
-    @Option(names = "--seed", paramLabel = "N", defaultValue = "1",
-            description = "Start of all random choices (default: ${DEFAULT-VALUE}).")
-    private long seed;
-
-    @Option(names = "--quiet", description = "No progress and no summary; faults are still told.")
-    private boolean quiet;
+    @Mixin
+    private SearchOptions search;
 
     PlanCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -74,11 +61,12 @@ final class PlanCommand implements Callable<Integer> {
         PlanFiles files = PlanFiles.in(own ? PlanFiles.usual(problemFile, scenario.name()) : out, problemFile);
         surroundings.interrupt().watch();
         Plan plan;
-        try (Progress progress = progress(limits)) {
+        long most = limits.mostMillis() == Long.MAX_VALUE ? -1 : limits.mostMillis() / MILLIS;
+        try (Progress progress = Progress.of(surroundings, search.quiet(), most)) {
             plan = PlanProblem.plan(problem, limits, progress);
         }
         files.write(problem, plan);
-        if (!quiet) {
+        if (!search.quiet()) {
             surroundings.out().print(PlanSummary.render(problem, plan));
             surroundings.out().println();
             surroundings.out().println("Look at " + files.page() + "; tables and the plan itself are beside it.");
@@ -92,27 +80,8 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private SearchLimits limits() {
-        if (seconds != null && (seconds < 1 || seconds > MOST_SECONDS)) {
-            throw new ParameterException(spec.commandLine(), "--seconds: read " + seconds + "; expected 1 to " + MOST_SECONDS);
-        }
-        if (steps != null && steps < 1) {
-            throw new ParameterException(spec.commandLine(), "--steps: read " + steps + "; expected at least 1");
-        }
-        if (seconds == null && steps == null) {
-            return SearchLimits.ofMillis(seed, DEFAULT_SECONDS * MILLIS, DEFAULT_UNIMPROVED_SECONDS * MILLIS);
-        }
-        return new SearchLimits(seed, steps == null ? Long.MAX_VALUE : steps,
-                seconds == null ? Long.MAX_VALUE : seconds * MILLIS, Long.MAX_VALUE);
-    }
-
-    private Progress progress(SearchLimits limits) {
-        Interrupt interrupt = surroundings.interrupt();
-        if (quiet) {
-            return Progress.quiet(interrupt);
-        }
-        boolean endless = limits.mostMillis() == Long.MAX_VALUE;
-        return surroundings.terminal()
-                ? new ProgressOnTerminal(surroundings.err(), interrupt, endless ? -1 : limits.mostMillis() / MILLIS)
-                : new Progress(surroundings.err(), interrupt);
+        search.check(spec);
+        return search.isOpen() ? SearchLimits.ofMillis(search.seed(), DEFAULT_SECONDS * MILLIS, DEFAULT_UNIMPROVED_SECONDS * MILLIS)
+                : search.limits();
     }
 }

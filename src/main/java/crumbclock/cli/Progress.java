@@ -23,8 +23,21 @@ class Progress implements SearchListener, AutoCloseable {
         this.interrupt = interrupt;
     }
 
-    /** One that says nothing and still ends the search when asked. */
-    static Progress quiet(Interrupt interrupt) {
+    /**
+     * What suits who watches: a bar on a terminal, lines elsewhere, nothing when quiet; each ends the search when asked.
+     *
+     * @param mostSeconds the whole search; below 0 when it does not end by the clock
+     */
+    static Progress of(Surroundings surroundings, boolean quiet, long mostSeconds) {
+        Interrupt interrupt = surroundings.interrupt();
+        if (quiet) {
+            return quiet(interrupt);
+        }
+        return surroundings.terminal() ? new ProgressOnTerminal(surroundings.err(), interrupt, mostSeconds)
+                : new Progress(surroundings.err(), interrupt);
+    }
+
+    private static Progress quiet(Interrupt interrupt) {
         return new Progress(null, interrupt) {
             @Override
             void tell() {

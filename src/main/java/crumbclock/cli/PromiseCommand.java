@@ -6,7 +6,6 @@ import crumbclock.app.promise.PromiseOrder;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.domain.promise.PromiseAnswer;
-import crumbclock.formats.day.DayTimes;
 import crumbclock.report.promise.PromiseSummary;
 import crumbclock.search.SearchLimits;
 import java.nio.file.Path;
@@ -15,7 +14,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -24,6 +22,7 @@ import picocli.CommandLine.Spec;
         description = {"Tells whether one more order can be made as wished and what that costs the others, the earliest times that can be promised,",
             "until when it can wait for a yes, and what would help. Each answer is a plan that was found, audited and written.",
             "ORDER adds one order: a file of changes, or words such as \"add late-order.csv\" or \"copy C1 as C7\".",
+            "Each search ends after " + PromiseCommand.DEFAULT_STEPS + " steps, or as many as --steps says.",
             "Ctrl-C ends it early and keeps the answers so far."},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:possible as wished, and all others on time", "1:not as wished, or others would be late",
@@ -31,7 +30,7 @@ import picocli.CommandLine.Spec;
             "130:ended with Ctrl-C; answers found before that were written"})
 final class PromiseCommand implements Callable<Integer> {
 
-    private static final long DEFAULT_STEPS = 1_500;
+    static final long DEFAULT_STEPS = 1_500;
     /** The plan that people have would have been searched for longer. */
     private static final int BASE_SHARE = 4;
 
@@ -59,16 +58,8 @@ final class PromiseCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", description = "Folder to write to; otherwise reports/, the problem's name and -promise.")
     private Path out;
 
-    @Option(names = "--steps", paramLabel = "N",
-            description = "Length of each search (default: ${DEFAULT-VALUE}); the same steps and seed give the same answers.")
-    private long steps = DEFAULT_STEPS;
-
-    @Option(names = "--seed", paramLabel = "N", defaultValue = "1",
-            description = "Start of all random choices (default: ${DEFAULT-VALUE}).")
-    private long seed;
-
-    @Option(names = "--quiet", description = "No progress and no summary; faults are still told.")
-    private boolean quiet;
+    @Mixin
+    private StepOptions steps;
 
     PromiseCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -76,32 +67,25 @@ final class PromiseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (steps < 1) {
-            throw new ParameterException(spec.commandLine(), "--steps: read " + steps + "; expected at least 1");
-        }
+        steps.check(spec);
+        long length = steps.stepsOr(DEFAULT_STEPS);
         PromiseInputs inputs = Inputs.withOneMore(problemFile, change.changes(), order);
-        int minute = now == null ? inputs.askedAt() : minute(inputs.asked().problem());
+        int minute = now == null ? inputs.askedAt() : Inputs.now(now, inputs.asked().problem().clock(), spec);
         Path folder = PlanFiles.in(out == null ? PlanFiles.usual(problemFile, "promise") : out, problemFile).folder();
         Plan known = planFile == null ? null : known(inputs.base().problem());
         surroundings.interrupt().watch();
         PromiseAnswer answer;
-        try (var progress = new PromiseProgress(surroundings, quiet)) {
-            Plan have = known == null ? planned(inputs.base().problem(), progress) : known;
-            answer = PromiseOrder.answer(inputs.question(have, minute), SearchLimits.ofSteps(seed, steps), progress);
+        try (var progress = new PromiseProgress(surroundings, steps.quiet())) {
+            Plan have = known == null ? planned(inputs.base().problem(), BASE_SHARE * length, progress) : known;
+            answer = PromiseOrder.answer(inputs.question(have, minute), SearchLimits.ofSteps(steps.seed(), length), progress);
         }
         PromiseFiles.write(folder, answer);
-        if (!quiet) {
+        if (!steps.quiet()) {
             surroundings.out().print(PromiseSummary.render(answer));
             surroundings.out().println();
             surroundings.out().println("Look at " + folder.resolve("promise.html") + "; each plan is in a folder beside it.");
         }
         return exit(answer).code();
-    }
-
-    private int minute(Problem problem) {
-        return DayTimes.now(problem.clock(), now).orElseThrow(() -> new ParameterException(spec.commandLine(),
-                "--now: read \"" + now + "\"; expected a time inside the problem such as 11:00, with its day, as in \"Sat 11:00\","
-                        + " when the problem lasts longer than one"));
     }
 
     private Plan known(Problem base) {
@@ -118,8 +102,8 @@ final class PromiseCommand implements Callable<Integer> {
         return plan;
     }
 
-    private Plan planned(Problem base, PromiseProgress progress) {
-        Plan plan = PlanProblem.plan(base, SearchLimits.ofSteps(seed, BASE_SHARE * steps), progress.ofBase());
+    private Plan planned(Problem base, long length, PromiseProgress progress) {
+        Plan plan = PlanProblem.plan(base, SearchLimits.ofSteps(steps.seed(), length), progress.ofBase());
         if (!plan.isSound()) {
             throw new IllegalStateException("the audit found broken rules in the plan without the new order");
         }

@@ -6,7 +6,6 @@ import crumbclock.domain.day.DayLog;
 import crumbclock.domain.problem.Problem;
 import crumbclock.domain.problem.ProblemClock;
 import crumbclock.engine.cost.Cost;
-import crumbclock.formats.day.DayTimes;
 import crumbclock.formats.plan.PlanJson;
 import crumbclock.report.text.NewsText;
 import crumbclock.report.text.PlanSummary;
@@ -21,7 +20,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -38,8 +36,6 @@ import picocli.CommandLine.Spec;
 final class ReplanCommand implements Callable<Integer> {
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("EEE-HHmm", Locale.ENGLISH);
-    private static final int MOST_SECONDS = 86_400;
-    private static final long MILLIS = 1_000;
     private static final long NANOS = 1_000_000_000L;
     /** Timetables that are made × steps of the problem: a few seconds. */
     private static final long EFFORT = 900_000;
@@ -72,19 +68,8 @@ final class ReplanCommand implements Callable<Integer> {
             description = "Folder to write to; otherwise reports/, the problem's name and the time of now.")
     private Path out;
 
-    @Option(names = "--seconds", paramLabel = "N", description = "Search for about N seconds.")
-    private Integer seconds;
-
-    @Option(names = "--steps", paramLabel = "N",
-            description = "End after N steps of search: the same steps and seed give the same plan.")
-    private Long steps;
-
-    @Option(names = "--seed", paramLabel = "N", defaultValue = "1",
-            description = "Start of all random choices (default: ${DEFAULT-VALUE}).")
-    private long seed;
-
-    @Option(names = "--quiet", description = "No progress and no summary; faults are still told.")
-    private boolean quiet;
+    @Mixin
+    private SearchOptions search;
 
     ReplanCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -92,16 +77,9 @@ final class ReplanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (seconds != null && (seconds < 1 || seconds > MOST_SECONDS)) {
-            throw new ParameterException(spec.commandLine(), "--seconds: read " + seconds + "; expected 1 to " + MOST_SECONDS);
-        }
-        if (steps != null && steps < 1) {
-            throw new ParameterException(spec.commandLine(), "--steps: read " + steps + "; expected at least 1");
-        }
+        search.check(spec);
         Problem problem = Inputs.changed(problemFile, change.changes()).problem();
-        int minute = DayTimes.now(problem.clock(), now).orElseThrow(() -> new ParameterException(spec.commandLine(),
-                "--now: read \"" + now + "\"; expected a time inside the problem such as 11:00, with its day, as in \"Sat 11:00\","
-                        + " when the problem lasts longer than one"));
+        int minute = Inputs.now(now, problem.clock(), spec);
         KnownPlan known = Inputs.known(planFile, problem);
         DayLog log = Inputs.day(dayFile, known.problem(), minute);
         PlanFiles files = PlanFiles.in(out == null ? usualFolder(problemFile, problem.clock(), minute) : out, problemFile);
@@ -109,14 +87,13 @@ final class ReplanCommand implements Callable<Integer> {
         PlanHistory history = PlanHistory.of(planFile);
         surroundings.interrupt().watch();
         Replanned made;
-        try (Progress progress = quiet ? Progress.quiet(surroundings.interrupt())
-                : new Progress(surroundings.err(), surroundings.interrupt())) {
+        try (Progress progress = Progress.of(surroundings, search.quiet(), search.seconds())) {
             made = Replan.replan(known.problem(), known.plan(), known.state(), log, minute, limits(problem), untilTimeIsUp(progress));
         }
         files.write(made.problem(), made.plan(), made.news(), made.state());
         history.add(now, reason.isEmpty() ? dayFile.getFileName().toString() : reason, PlanJson.write(made.problem(), made.plan(), made.state()));
         history.write(files.folder());
-        if (!quiet) {
+        if (!search.quiet()) {
             surroundings.out().print(NewsText.render(made.problem(), made.plan(), made.news()));
             surroundings.out().print(PlanSummary.render(made.problem(), made.plan(), made.news().inFact()));
             surroundings.out().println();
@@ -141,7 +118,8 @@ final class ReplanCommand implements Callable<Integer> {
 
     /** Several searches share the seconds, so the end of them all is watched here. */
     private SearchListener untilTimeIsUp(SearchListener listener) {
-        long end = seconds == null ? Long.MAX_VALUE : System.nanoTime() + seconds * NANOS;
+        boolean timed = search.seconds() > 0;
+        long end = System.nanoTime() + search.seconds() * NANOS;
         return new SearchListener() {
             @Override
             public void improved(long schedules, Cost best) {
@@ -150,7 +128,7 @@ final class ReplanCommand implements Callable<Integer> {
 
             @Override
             public boolean stopAsked() {
-                return listener.stopAsked() || seconds != null && System.nanoTime() - end >= 0;
+                return listener.stopAsked() || timed && System.nanoTime() - end >= 0;
             }
         };
     }
@@ -164,10 +142,7 @@ final class ReplanCommand implements Callable<Integer> {
     }
 
     private SearchLimits limits(Problem problem) {
-        if (seconds == null && steps == null) {
-            return SearchLimits.ofSteps(seed, Math.max(200, EFFORT / Math.max(1, problem.steps().size())));
-        }
-        return new SearchLimits(seed, steps == null ? Long.MAX_VALUE : steps,
-                seconds == null ? Long.MAX_VALUE : seconds * MILLIS, Long.MAX_VALUE);
+        return search.isOpen() ? SearchLimits.ofSteps(search.seed(), Math.max(200, EFFORT / Math.max(1, problem.steps().size())))
+                : search.limits();
     }
 }
