@@ -8,6 +8,7 @@ import crumbclock.domain.problem.Problem;
 import crumbclock.domain.promise.PromiseAnswer;
 import crumbclock.report.promise.PromiseSummary;
 import crumbclock.search.SearchLimits;
+import crumbclock.search.SearchListener;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -103,7 +104,7 @@ final class PromiseCommand implements Callable<Integer> {
     }
 
     private Plan planned(Problem base, long length, PromiseProgress progress) {
-        Plan plan = PlanProblem.plan(base, SearchLimits.ofSteps(steps.seed(), length), progress.ofBase());
+        Plan plan = PlanProblem.plan(base, SearchLimits.ofSteps(steps.seed(), length), SearchListener.stoppedBy(progress::stopAsked));
         if (!plan.isSound()) {
             throw new IllegalStateException("the audit found broken rules in the plan without the new order");
         }

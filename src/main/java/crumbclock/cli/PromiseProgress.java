@@ -1,8 +1,6 @@
 package crumbclock.cli;
 
 import crumbclock.app.promise.PromiseListener;
-import crumbclock.engine.cost.Cost;
-import crumbclock.search.SearchListener;
 
 /** Tells what is being looked for. */
 final class PromiseProgress implements PromiseListener, AutoCloseable {
@@ -14,21 +12,6 @@ final class PromiseProgress implements PromiseListener, AutoCloseable {
     PromiseProgress(Surroundings surroundings, boolean quiet) {
         this.line = new StandingLine(surroundings, quiet);
         this.interrupt = surroundings.interrupt();
-    }
-
-    /** For the plan without the new order. */
-    SearchListener ofBase() {
-        return new SearchListener() {
-            @Override
-            public void improved(long schedules, Cost best) {
-                // the time that passes is told, how good the plan is comes with it
-            }
-
-            @Override
-            public boolean stopAsked() {
-                return PromiseProgress.this.stopAsked();
-            }
-        };
     }
 
     @Override

@@ -7,7 +7,6 @@ import crumbclock.domain.promise.Offer;
 import crumbclock.domain.promise.Price;
 import crumbclock.domain.promise.PromiseAnswer;
 import crumbclock.domain.promise.PromisedPlan;
-import crumbclock.engine.cost.Cost;
 import crumbclock.search.SearchLimits;
 import crumbclock.search.SearchListener;
 import java.util.ArrayList;
@@ -39,7 +38,8 @@ public final class PromiseOrder {
         this.question = question;
         this.limits = limits;
         this.listener = listener;
-        this.tries = new Tries(question.asked(), question.have(), question.orderId(), limits, onlyStop());
+        this.tries = new Tries(question.asked(), question.have(), question.orderId(), limits,
+                SearchListener.stoppedBy(listener::stopAsked));
         this.wish = question.asked().orders().stream().filter(order -> order.id().equals(question.orderId()))
                 .map(Order::handOver).findFirst().orElseThrow();
     }
@@ -76,20 +76,6 @@ public final class PromiseOrder {
         Optional<PromisedPlan> wished = List.of(Price.values()).stream().filter(asWished::containsKey).map(asWished::get).findFirst();
         return new PromiseAnswer(question.base(), question.have(), question.asked(), question.orderId(), question.now(), wished, offers,
                 helps, tried, limits.seed(), !listener.stopAsked());
-    }
-
-    private SearchListener onlyStop() {
-        return new SearchListener() {
-            @Override
-            public void improved(long schedules, Cost best) {
-                // what counts is what the audit says of the whole
-            }
-
-            @Override
-            public boolean stopAsked() {
-                return listener.stopAsked();
-            }
-        };
     }
 
     /** Roughly how many things there are to look for. */

@@ -11,7 +11,6 @@ import crumbclock.domain.plan.Plan;
 import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.FixedStep;
 import crumbclock.domain.problem.Problem;
-import crumbclock.engine.cost.Cost;
 import crumbclock.rules.Audit;
 import crumbclock.search.PlanSearch;
 import crumbclock.search.SearchLimits;
@@ -196,7 +195,7 @@ public final class Replan {
     private Candidate found(Situation situation, OldPlan from, Set<String> freed, int share) {
         List<FixedStep> pins = Pins.of(situation.problem(), from, situation.happened(), now, freed);
         var rest = new RestProblem(situation.problem(), old, from, situation.happened(), now, pins, room);
-        var result = PlanSearch.search(rest.problem(), part(share), onlyStop());
+        var result = PlanSearch.search(rest.problem(), part(share), SearchListener.stoppedBy(listener::stopAsked));
         schedules += result.schedules();
         listener.improved(schedules, result.cost());
         return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, result.timetable()),
@@ -223,20 +222,6 @@ public final class Replan {
 
     private long left() {
         return total() - schedules;
-    }
-
-    private SearchListener onlyStop() {
-        return new SearchListener() {
-            @Override
-            public void improved(long found, Cost cost) {
-                // what counts is what the audit says of the whole
-            }
-
-            @Override
-            public boolean stopAsked() {
-                return listener.stopAsked();
-            }
-        };
     }
 
     private boolean stopped() {
