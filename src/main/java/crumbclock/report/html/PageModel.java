@@ -14,9 +14,7 @@ import crumbclock.report.view.OvenMoment;
 import crumbclock.report.view.PlanView;
 import crumbclock.report.view.RunSheets;
 import crumbclock.report.view.ShelfStretch;
-import freemarker.core.HTMLOutputFormat;
 import freemarker.core.TemplateHTMLOutputModel;
-import freemarker.template.TemplateModelException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,7 +43,7 @@ final class PageModel {
                 .max(Integer::compare).orElse(0));
     }
 
-    Map<String, Object> values() throws TemplateModelException {
+    Map<String, Object> values() {
         var problem = view.problem();
         var outcomes = view.plan().timetable().outcomes();
         Map<String, Object> values = new LinkedHashMap<>();
@@ -67,7 +65,7 @@ final class PageModel {
         values.put("impossibleCount", outcomes.stream().filter(one -> !one.possible()).count());
         values.put("onTimeCount", outcomes.stream().filter(PageModel::isOnTime).count());
         values.put("orders", OrderCard.of(view));
-        values.put("patterns", markup(Patterns.definitions()));
+        values.put("patterns", Templates.markup(Patterns.definitions()));
         values.put("days", days());
         values.put("sheets", RunSheets.of(view));
         values.put("scale", scale.times());
@@ -85,10 +83,6 @@ final class PageModel {
 
     private static boolean isOnTime(Outcome outcome) {
         return outcome.possible() && outcome.lateMinutes() == 0;
-    }
-
-    private static TemplateHTMLOutputModel markup(String svg) throws TemplateModelException {
-        return HTMLOutputFormat.INSTANCE.fromMarkup(svg);
     }
 
     /** A broken rule as a line of the page. */
@@ -112,12 +106,12 @@ final class PageModel {
     public record PanelBlock(String times, TemplateHTMLOutputModel svg) {
     }
 
-    private List<DayBlock> days() throws TemplateModelException {
+    private List<DayBlock> days() {
         List<DayBlock> days = new ArrayList<>();
         for (var day : view.problem().clock().days()) {
             List<PanelBlock> panels = new ArrayList<>();
             for (var panel : DayDrawing.draw(view, day)) {
-                panels.add(new PanelBlock(panel.times(), markup(panel.svg())));
+                panels.add(new PanelBlock(panel.times(), Templates.markup(panel.svg())));
             }
             // midnight itself may not exist on the day of a clock change; noon always does
             days.add(new DayBlock(view.clock().longDay(day.start() + day.minutes() / 2), panels));
@@ -138,7 +132,7 @@ final class PageModel {
     public record RackBlock(int number, TemplateHTMLOutputModel svg) {
     }
 
-    private List<OvenBlock> ovens() throws TemplateModelException {
+    private List<OvenBlock> ovens() {
         var moments = OvenMoment.of(view);
         List<OvenBlock> ovens = new ArrayList<>();
         for (var cavity : view.problem().kitchen().cavities()) {
@@ -153,7 +147,7 @@ final class PageModel {
         return ovens;
     }
 
-    private OvenRow oven(OvenMoment moment) throws TemplateModelException {
+    private OvenRow oven(OvenMoment moment) {
         var clock = view.clock();
         String heat = moment.run().map(run -> run.temperatureC() + " °C, "
                 + (run.readyAt() > run.from() ? "heating from " + clock.timeSeenFrom(moment.when().start(), run.from())
@@ -167,7 +161,7 @@ final class PageModel {
         for (int rack = 0; rack < moment.cavity().racks().size(); rack++) {
             int index = rack;
             if (moment.pans().stream().anyMatch(pan -> pan.place().rack() == index)) {
-                racks.add(new RackBlock(rack + 1, markup(RackDrawing.draw(view, scale, moment, rack))));
+                racks.add(new RackBlock(rack + 1, Templates.markup(RackDrawing.draw(view, scale, moment, rack))));
             } else {
                 empty.add(Integer.toString(rack + 1));
             }
@@ -196,7 +190,7 @@ final class PageModel {
             boolean goesOut, int tint) {
     }
 
-    private List<StoreBlock> stores() throws TemplateModelException {
+    private List<StoreBlock> stores() {
         var stretches = ShelfStretch.of(view);
         List<StoreBlock> stores = new ArrayList<>();
         for (var store : view.problem().kitchen().stores()) {
@@ -216,12 +210,12 @@ final class PageModel {
         return stores;
     }
 
-    private StretchRow stretch(ShelfStretch stretch) throws TemplateModelException {
+    private StretchRow stretch(ShelfStretch stretch) {
         var items = stretch.items().stream().map(this::item).toList();
         var goods = stretch.goods().stream().map(one -> one.name() + " " + one.widthMm() + " × " + one.depthMm()
                 + ", " + one.heightMm() + " mm high").toList();
         return new StretchRow(stretch.number(), view.clock().daySpan(stretch.when()), stretch.freePercent(),
-                stretch.tallestMm(), items, goods, markup(ShelfDrawing.draw(view, scale, stretch)));
+                stretch.tallestMm(), items, goods, Templates.markup(ShelfDrawing.draw(view, scale, stretch)));
     }
 
     private ItemRow item(ShelfStretch.Item item) {

@@ -4,7 +4,6 @@ import crumbclock.domain.day.DayNews;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.report.view.PlanView;
-import freemarker.template.TemplateModelException;
 
 /**
  * The plan as one self-contained page. A plan that the audit found fault with is shown too, and says so at its top and
@@ -12,12 +11,14 @@ import freemarker.template.TemplateModelException;
  */
 public final class PlanPage {
 
+    private static final String PAGE = "page.ftlh";
+
     private PlanPage() {
     }
 
     /** @throws IllegalStateException when a template of the program is broken */
     public static String render(Problem problem, Plan plan) {
-        return render(new PageModel(new PlanView(problem, plan)));
+        return Templates.render(PAGE, new PageModel(new PlanView(problem, plan)).values());
     }
 
     /**
@@ -27,14 +28,6 @@ public final class PlanPage {
      * @throws IllegalStateException when a template of the program is broken
      */
     public static String render(Problem problem, Plan plan, DayNews news) {
-        return render(new PageModel(new PlanView(problem, plan), news));
-    }
-
-    private static String render(PageModel model) {
-        try {
-            return Templates.render("page.ftlh", model.values());
-        } catch (TemplateModelException e) {
-            throw new IllegalStateException("the page's values failed: " + e.getMessage(), e);
-        }
+        return Templates.render(PAGE, new PageModel(new PlanView(problem, plan), news).values());
     }
 }
