@@ -89,19 +89,11 @@ public final class PromiseOrder {
     }
 
     private void offer(Price price, int notBefore) {
-        if (notBefore >= 0 && goesOn("the earliest time, " + words(price))) {
+        if (notBefore >= 0 && goesOn("the earliest time, " + price.words())) {
             tries.earliest(price, question.now(), question.now(), notBefore).ifPresent(this::take);
             tries.withSeed(limits.seed() + 1).earliest(price, question.now(), question.now(), notBefore)
                     .ifPresent(this::take);
         }
-    }
-
-    static String words(Price price) {
-        return switch (price) {
-            case NOBODY_WORSE -> "nobody else worse off";
-            case ALL_ON_TIME -> "all others on time";
-            case ANY_PRICE -> "at any price";
-        };
     }
 
     /** What asks little is good for those who may ask for more. */
@@ -114,7 +106,7 @@ public final class PromiseOrder {
     }
 
     private void wished(Price price) {
-        if (asWished.containsKey(price) || !goesOn("as wished, " + words(price))) {
+        if (asWished.containsKey(price) || !goesOn("as wished, " + price.words())) {
             return;
         }
         asWished(tries, price);
@@ -211,7 +203,7 @@ public final class PromiseOrder {
                 }
             }
             var looking = new LastYes(tries, question, price, asIsWished ? wish.from() : question.now(), until,
-                    () -> goesOn("until when to say yes, " + words(price)));
+                    () -> goesOn("until when to say yes, " + price.words()));
             lastYes.put(price, looking.after(best));
         });
     }

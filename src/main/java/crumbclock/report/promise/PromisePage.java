@@ -41,7 +41,7 @@ public final class PromisePage {
         values.put("complete", answer.complete());
         values.put("verdict", words.verdict());
         values.put("yes", answer.wished().isPresent() && answer.wished().get().toll().price() != Price.ANY_PRICE);
-        values.put("strip", Templates.markup(PromiseStrip.draw(answer, offer -> shortly(offer.price()))));
+        values.put("strip", Templates.markup(PromiseStrip.draw(answer, offer -> offer.price().words())));
         values.put("offers", answer.offers().stream().map(this::offer).toList());
         values.put("honesty", words.honesty());
         values.put("helpIntro", words.helpIntro());
@@ -52,14 +52,6 @@ public final class PromisePage {
         values.put("costs", shown.map(words::costs).orElse(List.of()));
         values.put("effects", shown.map(plan -> plan.toll().orders().stream().map(this::effect).toList()).orElse(List.of()));
         return values;
-    }
-
-    private static String shortly(Price price) {
-        return switch (price) {
-            case NOBODY_WORSE -> "nobody else worse off";
-            case ALL_ON_TIME -> "all others on time";
-            case ANY_PRICE -> "at any price";
-        };
     }
 
     /** One price as a row. */
