@@ -3,10 +3,10 @@ package crumbclock.cli;
 import crumbclock.app.AuditPlan;
 import crumbclock.app.replan.DayAudit;
 import crumbclock.domain.day.DayState;
-import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.report.view.ClockText;
+import crumbclock.report.view.FindingWords;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
@@ -48,7 +48,8 @@ final class AuditCommand implements Callable<Integer> {
         Plan audited = made.plan();
         PrintStream out = surroundings.out();
         var clock = new ClockText(problem.clock());
-        audited.findings().forEach(finding -> out.println((made.inFact().contains(finding) ? "in fact, " : "") + sentence(clock, finding)));
+        audited.findings().forEach(finding -> out.println((made.inFact().contains(finding) ? "in fact, " : "")
+                + FindingWords.sentence(clock, finding)));
         boolean costAgrees = told.mediumCost() == audited.mediumCost() && told.softCost() == audited.softCost();
         if (!costAgrees) {
             out.println("The plan says that it costs " + points(told) + "; the audit adds up " + points(audited) + ".");
@@ -63,11 +64,6 @@ final class AuditCommand implements Callable<Integer> {
             return Exit.FAULT;
         }
         return made.inFact().isEmpty() ? Exit.of(made.plan()) : Exit.NOT_ALL_ON_TIME;
-    }
-
-    private static String sentence(ClockText clock, Finding finding) {
-        return finding.rule() + " " + finding.rule().title() + ": " + clock.daySpan(finding.when())
-                + (finding.place().isEmpty() ? "" : ", " + finding.place()) + ": " + finding.message();
     }
 
     private static String verdict(DayAudit made, String now) {

@@ -1,12 +1,14 @@
 package crumbclock.report.compare;
 
+import static crumbclock.report.text.TerminalText.padded;
+
 import crumbclock.domain.compare.Cell;
 import crumbclock.domain.compare.Comparison;
 import crumbclock.domain.compare.Planned;
 import crumbclock.domain.compare.Row;
+import crumbclock.report.text.TerminalText;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The table for a terminal: figures as rows; plans as columns, a few at a time, the base always among them. */
 public final class CompareSummary {
@@ -37,9 +39,9 @@ public final class CompareSummary {
     }
 
     private void heading() {
-        line(plain(comparison.base().problem().title()) + ", and what if");
+        line(comparison.base().problem().title() + ", and what if");
         for (int i = 1; i < comparison.plans().size(); i++) {
-            line("  " + i + "  " + plain(comparison.plans().get(i).title()));
+            line("  " + i + "  " + comparison.plans().get(i).title());
         }
     }
 
@@ -82,16 +84,6 @@ public final class CompareSummary {
     }
 
     private void line(String text) {
-        out.append(text.stripTrailing()).append('\n');
-    }
-
-    private static String padded(String text, int width) {
-        String fits = text.length() >= width ? text.substring(0, width - 2) + "…" : text;
-        return String.format(Locale.ROOT, "%-" + width + "s", fits);
-    }
-
-    /** A title is one line on a terminal, whatever the file holds. */
-    private static String plain(String text) {
-        return text.replaceAll("\\p{Cntrl}+", " ").strip();
+        out.append(TerminalText.line(text)).append('\n');
     }
 }

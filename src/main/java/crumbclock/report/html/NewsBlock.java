@@ -3,6 +3,7 @@ package crumbclock.report.html;
 import crumbclock.domain.day.DayNews;
 import crumbclock.domain.day.DayNews.Kind;
 import crumbclock.report.view.ChangeWords;
+import crumbclock.report.view.FindingWords;
 import crumbclock.report.view.PaceWords;
 import crumbclock.report.view.PlanView;
 import java.util.List;
@@ -24,8 +25,7 @@ public record NewsBlock(String now, List<PersonRow> people, List<String> lost, L
                 person.changes().stream().map(change -> new ChangeRow(view.clock().timeSeenFrom(news.now(), change.minute()),
                         sign(change.kind()), ChangeWords.of(view, change).replaceFirst("^not ", ""))).toList())).toList();
         return new NewsBlock(view.clock().dateTime(news.now()), people, news.lost(),
-                news.inFact().stream().map(one -> one.rule() + " " + one.rule().title() + ", " + view.clock().daySpan(one.when())
-                        + ": " + one.message()).toList(),
+                news.inFact().stream().map(one -> FindingWords.withoutPlace(view.clock(), one)).toList(),
                 news.notes().stream().map(note -> (note.line() > 0 ? "Line " + note.line() + ": " : "") + note.message()).toList(),
                 PaceWords.soFar(news.soFar()));
     }

@@ -3,6 +3,7 @@ package crumbclock.report.pace;
 import crumbclock.domain.pace.PaceReport;
 import crumbclock.domain.pace.PaceRow;
 import crumbclock.domain.pace.StepRow;
+import crumbclock.report.text.TerminalText;
 import crumbclock.report.view.PaceWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ public final class PacesSummary {
         paces(report, lines);
         steps(report, lines);
         leftOut(report, lines);
-        return String.join("\n", lines.stream().map(line -> line.replaceAll("\\p{Cntrl}", " ").stripTrailing()).toList()) + "\n";
+        return String.join("\n", lines.stream().map(TerminalText::line).toList()) + "\n";
     }
 
     private static void paces(PaceReport report, List<String> lines) {

@@ -1,11 +1,13 @@
 package crumbclock.report.promise;
 
+import static crumbclock.report.text.TerminalText.padded;
+
 import crumbclock.domain.promise.Help;
 import crumbclock.domain.promise.Offer;
 import crumbclock.domain.promise.OrderEffect;
 import crumbclock.domain.promise.PromiseAnswer;
 import crumbclock.domain.promise.PromisedPlan;
-import java.util.Locale;
+import crumbclock.report.text.TerminalText;
 import java.util.Optional;
 
 /** The answers for a terminal: sentences first, then a table of what the others pay. */
@@ -85,11 +87,6 @@ public final class PromiseSummary {
     }
 
     private void line(String text) {
-        out.append(text.replaceAll("\\p{Cntrl}+", " ").stripTrailing()).append('\n');
-    }
-
-    private static String padded(String text, int width) {
-        String fits = text.length() >= width ? text.substring(0, width - 2) + "…" : text;
-        return String.format(Locale.ROOT, "%-" + width + "s", fits);
+        out.append(TerminalText.line(text)).append('\n');
     }
 }

@@ -3,10 +3,10 @@ package crumbclock.report.text;
 import crumbclock.domain.day.DayNews;
 import crumbclock.domain.day.DayNews.Change;
 import crumbclock.domain.day.DayNews.PersonNews;
-import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.report.view.ChangeWords;
+import crumbclock.report.view.FindingWords;
 import crumbclock.report.view.PaceWords;
 import crumbclock.report.view.PlanView;
 import java.util.ArrayList;
@@ -39,12 +39,12 @@ public final class NewsText {
         }
         list(lines, "Lost, late or not possible", news.lost());
         list(lines, "Broken in fact (nothing planned from now on breaks a rule)",
-                news.inFact().stream().map(one -> finding(view, one)).toList());
+                news.inFact().stream().map(one -> FindingWords.withoutPlace(view.clock(), one)).toList());
         list(lines, "Assumed", news.notes().stream().map(note -> (note.line() > 0 ? "line " + note.line() + ": " : "")
                 + note.message()).toList());
         list(lines, "Real minutes so far, beside the figures in use", PaceWords.soFar(news.soFar()));
         lines.add("");
-        return String.join("\n", lines.stream().map(line -> line.replaceAll("\\p{Cntrl}", " ").stripTrailing()).toList()) + "\n";
+        return String.join("\n", lines.stream().map(TerminalText::line).toList()) + "\n";
     }
 
     private static void list(List<String> lines, String title, List<String> texts) {
@@ -60,9 +60,5 @@ public final class NewsText {
         if (more > 0) {
             lines.add(indent + "and " + more + " more " + where);
         }
-    }
-
-    private static String finding(PlanView view, Finding one) {
-        return one.rule() + " " + one.rule().title() + ": " + view.clock().daySpan(one.when()) + ": " + one.message();
     }
 }

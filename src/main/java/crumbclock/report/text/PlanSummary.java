@@ -9,6 +9,7 @@ import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.report.view.BoundWords;
 import crumbclock.report.view.ClockText;
+import crumbclock.report.view.FindingWords;
 import crumbclock.report.view.PlanView;
 import crumbclock.report.view.ShelfStretch;
 import java.util.ArrayList;
@@ -69,12 +70,7 @@ public final class PlanSummary {
     }
 
     private void line(String text) {
-        lines.add(plain(text).stripTrailing());
-    }
-
-    /** A title must not be able to move the cursor or colour the screen. */
-    private static String plain(String text) {
-        return text.replaceAll("\\p{Cntrl}", " ");
+        lines.add(TerminalText.line(text));
     }
 
     private void verdict() {
@@ -86,15 +82,10 @@ public final class PlanSummary {
             return;
         }
         line("NOT SOUND: the audit found " + findings.size() + " broken rule" + (findings.size() == 1 ? "" : "s") + ".");
-        findings.stream().limit(MOST_FINDINGS).forEach(one -> line("  " + finding(one)));
+        findings.stream().limit(MOST_FINDINGS).forEach(one -> line("  " + FindingWords.sentence(view.clock(), one)));
         if (findings.size() > MOST_FINDINGS) {
             line("  and " + (findings.size() - MOST_FINDINGS) + " more");
         }
-    }
-
-    private String finding(Finding one) {
-        return one.rule() + " " + one.rule().title() + ": " + view.clock().daySpan(one.when())
-                + (one.place().isEmpty() ? "" : ", " + one.place()) + ": " + one.message();
     }
 
     private void orders() {
@@ -122,7 +113,7 @@ public final class PlanSummary {
 
     private void order(Order order) {
         var found = outcome(order);
-        String title = plain(order.title());
+        String title = TerminalText.plain(order.title());
         String name = format("%-6s %-30s ", order.id(), title.length() > TITLE ? title.substring(0, TITLE - 1) + "…"
                 : title);
         if (found.isEmpty() || !found.get().possible()) {
