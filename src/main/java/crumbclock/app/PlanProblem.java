@@ -61,11 +61,7 @@ public final class PlanProblem {
     private static Timetable explained(Problem problem, Timetable timetable, long seed) {
         Map<String, List<Outcome.Reason>> reasons = new WhyNot(problem, seed).reasons(timetable.outcomes());
         var trace = new SlackTrace(problem, timetable);
-        List<Outcome> outcomes = timetable.outcomes().stream().map(outcome -> new Outcome(outcome.orderId(),
-                outcome.possible(), outcome.readyMinute(), outcome.handMinute(), outcome.bufferMinutes(),
-                outcome.lateMinutes(), reasons.get(outcome.orderId()),
-                outcome.possible() ? trace.stepsWithoutSlack(outcome.orderId()) : List.of())).toList();
-        return new Timetable(timetable.steps(), timetable.touches(), timetable.ovenRuns(), timetable.pans(),
-                timetable.placements(), timetable.cleanings(), outcomes);
+        return timetable.withEachOutcome(outcome -> outcome.explained(reasons.get(outcome.orderId()),
+                outcome.possible() ? trace.stepsWithoutSlack(outcome.orderId()) : List.of()));
     }
 }

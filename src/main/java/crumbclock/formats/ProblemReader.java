@@ -149,9 +149,7 @@ public final class ProblemReader {
         if (!log.isEmpty() || file.fixed().isEmpty()) {
             return problem;
         }
-        var fixed = FixedSteps.read(root.child("fixed"), file.fixed(), problem, log);
-        return new Problem(problem.title(), problem.clock(), problem.kitchen(), problem.orders(), problem.batches(), problem.steps(),
-                problem.waits(), problem.coldLimits(), problem.lifeLimits(), problem.freshnessWishes(), fixed, problem.weights());
+        return problem.withFixedSteps(FixedSteps.read(root.child("fixed"), file.fixed(), problem, log));
     }
 
     private void checkAllergens(Problem problem, Loaded<KitchenFile> kitchenFile, OrdersReader orders) {

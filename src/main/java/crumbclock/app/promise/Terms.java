@@ -35,8 +35,8 @@ final class Terms {
 
     /** The problem with the new order in another window and everything else as it is. */
     Problem promised(int from, int until) {
-        return with(asked.orders().stream().map(order -> order.id().equals(orderId) ? in(order, from, until, order.importance(),
-                order.bufferWishMinutes()) : order).toList(), asked.waits());
+        return asked.withOrders(asked.orders().stream().map(order -> order.id().equals(orderId) ? in(order, from, until, order.importance(),
+                order.bufferWishMinutes()) : order).toList());
     }
 
     /**
@@ -48,12 +48,8 @@ final class Terms {
     Problem of(Price price, int from, int until) {
         List<Order> orders = asked.orders().stream().map(order -> order.id().equals(orderId)
                 ? in(order, from, until, price == Price.ANY_PRICE ? ABOVE : 1, 0) : other(order, price)).toList();
-        return with(orders, price == Price.NOBODY_WORSE ? asked.waits().stream().map(this::keepingBuffers).toList() : asked.waits());
-    }
-
-    private Problem with(List<Order> orders, List<Wait> waits) {
-        return new Problem(asked.title(), asked.clock(), asked.kitchen(), orders, asked.batches(), asked.steps(), waits,
-                asked.coldLimits(), asked.lifeLimits(), asked.freshnessWishes(), asked.fixedSteps(), asked.weights(), asked.kept());
+        Problem problem = asked.withOrders(orders);
+        return price == Price.NOBODY_WORSE ? problem.withWaits(asked.waits().stream().map(this::keepingBuffers).toList()) : problem;
     }
 
     private static Order in(Order order, int from, int until, int importance, int buffer) {

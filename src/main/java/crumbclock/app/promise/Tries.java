@@ -140,12 +140,8 @@ final class Tries {
 
     /** @param found holds what has begun, and from when on the known plan is kept */
     private Optional<PromisedPlan> audited(Problem own, List<Step> steps, Problem found, Plan plan) {
-        Problem problem = new Problem(own.title(), own.clock(), own.kitchen(), own.orders(), own.batches(), steps, own.waits(),
-                own.coldLimits(), own.lifeLimits(), own.freshnessWishes(), fixed(found), own.weights(),
-                KeptPlan.of(have.timetable(), found.kept().now()));
-        Timetable given = plan.timetable();
-        var timetable = new Timetable(given.steps(), given.touches(), given.ovenRuns(), given.pans(), given.placements(),
-                given.cleanings(), given.outcomes().stream().map(one -> told(problem, one)).toList());
+        Problem problem = own.withSteps(steps).withFixedSteps(fixed(found)).withKept(KeptPlan.of(have.timetable(), found.kept().now()));
+        Timetable timetable = plan.timetable().withEachOutcome(one -> told(problem, one));
         var audit = Audit.audit(problem, timetable);
         if (!audit.isSound()) {
             return Optional.empty();

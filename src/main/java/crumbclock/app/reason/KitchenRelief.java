@@ -122,7 +122,7 @@ final class KitchenRelief {
 
     static Problem opening(Problem problem) {
         Kitchen kitchen = problem.kitchen();
-        return ProblemCut.withKitchen(problem, new Kitchen(kitchen.name(), kitchen.people(), kitchen.cavities(),
+        return problem.withKitchen(new Kitchen(kitchen.name(), kitchen.people(), kitchen.cavities(),
                 kitchen.stores(), kitchen.surfaces(), kitchen.pools(), List.of(whole(problem))));
     }
 
@@ -134,7 +134,7 @@ final class KitchenRelief {
 
     private static Problem with(Problem problem, List<Person> people, List<Cavity> cavities, List<Store> stores,
             List<Surface> surfaces, List<Pool> pools) {
-        return ProblemCut.withKitchen(problem, new Kitchen(problem.kitchen().name(), people, cavities, stores, surfaces,
+        return problem.withKitchen(new Kitchen(problem.kitchen().name(), people, cavities, stores, surfaces,
                 pools, problem.kitchen().opening()));
     }
 

@@ -1,6 +1,5 @@
 package crumbclock.app.reason;
 
-import crumbclock.domain.kitchen.Kitchen;
 import crumbclock.domain.order.Cake;
 import crumbclock.domain.order.Order;
 import crumbclock.domain.problem.Problem;
@@ -8,13 +7,11 @@ import crumbclock.domain.work.HandsOn;
 import crumbclock.domain.work.EquipmentNeed;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.StepKind;
-import crumbclock.domain.work.Wait;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 
 /** Smaller problems out of a problem: fewer orders, or their hand-overs alone. */
 final class ProblemCut {
@@ -57,22 +54,6 @@ final class ProblemCut {
         return new Problem(cut.title(), cut.clock(), cut.kitchen(), orders, List.of(), steps, cut.waits(), List.of(),
                 List.of(), List.of(), cut.fixedSteps().stream()
                         .filter(fixed -> !finishes.contains(fixed.step().stepId())).toList(), cut.weights());
-    }
-
-    static Problem withKitchen(Problem problem, Kitchen kitchen) {
-        return new Problem(problem.title(), problem.clock(), kitchen, problem.orders(), problem.batches(), problem.steps(),
-                problem.waits(), problem.coldLimits(), problem.lifeLimits(), problem.freshnessWishes(),
-                problem.fixedSteps(), problem.weights());
-    }
-
-    static Problem withEachStep(Problem problem, UnaryOperator<Step> change) {
-        return withWork(problem, problem.steps().stream().map(change).toList(), problem.waits());
-    }
-
-    static Problem withWork(Problem problem, List<Step> steps, List<Wait> waits) {
-        return new Problem(problem.title(), problem.clock(), problem.kitchen(), problem.orders(), problem.batches(), steps,
-                waits, problem.coldLimits(), problem.lifeLimits(), problem.freshnessWishes(), problem.fixedSteps(),
-                problem.weights());
     }
 
     /** All that speaks of a step goes when the step goes; equipment kept until such a step is given back at once. */

@@ -81,33 +81,31 @@ enum Relief {
     private static Problem withoutTime(Problem problem) {
         List<Wait> waits = problem.waits().stream().map(wait -> new Wait(wait.fromStepId(), wait.toStepId(),
                 Math.min(0, wait.leastMinutes()), wait.mostMinutes())).toList();
-        return ProblemCut.withWork(problem, problem.steps().stream().map(StepChange::withoutRest).toList(), waits);
+        return problem.withEachStep(StepChange::withoutRest).withWaits(waits);
     }
 
     private static Problem withoutMost(Problem problem) {
         List<Wait> waits = problem.waits().stream().map(wait -> new Wait(wait.fromStepId(), wait.toStepId(),
                 wait.leastMinutes(), Wait.NO_MOST)).toList();
-        return ProblemCut.withWork(problem, problem.steps().stream().map(StepChange::withoutMost).toList(), waits);
+        return problem.withEachStep(StepChange::withoutMost).withWaits(waits);
     }
 
     private static Problem withoutLife(Problem problem) {
-        return new Problem(problem.title(), problem.clock(), problem.kitchen(), problem.orders(), problem.batches(),
-                problem.steps(), problem.waits(), List.of(), List.of(), problem.freshnessWishes(), problem.fixedSteps(),
-                problem.weights());
+        return problem.withLimits(List.of(), List.of());
     }
 
     private static Problem withoutAllergens(Problem problem) {
-        return ProblemCut.withEachStep(KitchenRelief.allergens(problem), StepChange::withoutFreeFrom);
+        return KitchenRelief.allergens(problem).withEachStep(StepChange::withoutFreeFrom);
     }
 
     private static Problem withoutHours(Problem problem) {
-        return ProblemCut.withEachStep(KitchenRelief.opening(problem), StepChange::withoutEarliest);
+        return KitchenRelief.opening(problem).withEachStep(StepChange::withoutEarliest);
     }
 
     static Problem withoutHandOvers(Problem problem) {
         Set<String> handOvers = new HashSet<>();
         problem.orders().forEach(order -> handOvers.add(order.handOver().stepId()));
-        return ProblemCut.withEachStep(problem, step -> handOvers.contains(step.id())
+        return problem.withEachStep(step -> handOvers.contains(step.id())
                 ? StepChange.withoutHandsOrCar(step) : step);
     }
 }

@@ -45,7 +45,7 @@ public final class DayProblem {
      */
     public static Problem whole(Problem base, DayState state, Timetable timetable) {
         Problem problem = new KitchenNow(state.kitchen()).in(again(base, state.again()));
-        problem = Problems.withEachStep(problem, step -> {
+        problem = problem.withEachStep(step -> {
             Step left = state.skipped().contains(step.id()) ? StepCopies.skipped(step) : state.slower().containsKey(step.id())
                     ? StepCopies.withWork(step, Situation.longer(step.handsOn().orElseThrow(), state.slower().get(step.id()))) : step;
             return state.happened().contains(step.id()) ? left : StepCopies.notBefore(left, state.now());

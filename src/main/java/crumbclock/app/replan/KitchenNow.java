@@ -24,7 +24,7 @@ final class KitchenNow {
         var left = new Kitchen(kitchen.name(), kitchen.people().stream().map(this::person).toList(),
                 kitchen.cavities().stream().map(this::oven).toList(), kitchen.stores().stream().map(this::store).toList(),
                 kitchen.surfaces(), kitchen.pools(), kitchen.opening());
-        return Problems.withKitchen(problem, left);
+        return problem.withKitchen(left);
     }
 
     private List<Span> spans(KitchenEvent.Kind kind, String id) {

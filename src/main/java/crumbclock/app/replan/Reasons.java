@@ -9,7 +9,6 @@ import crumbclock.engine.decode.Decoder;
 import crumbclock.engine.decode.TimetableBuilder;
 import crumbclock.engine.model.CompiledProblem;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -38,15 +37,9 @@ final class Reasons {
         boolean allFine = timetable.outcomes().stream().allMatch(outcome -> outcome.possible() && outcome.lateMinutes() == 0);
         Reasons reasons = allFine ? null : new Reasons(whole, rest);
         var trace = new SlackTrace(whole, timetable);
-        List<Outcome> outcomes = new ArrayList<>();
-        for (Outcome outcome : timetable.outcomes()) {
-            List<Outcome.Reason> why = outcome.possible() && outcome.lateMinutes() == 0 ? List.of() : reasons.of(outcome);
-            outcomes.add(new Outcome(outcome.orderId(), outcome.possible(), outcome.readyMinute(), outcome.handMinute(),
-                    outcome.bufferMinutes(), outcome.lateMinutes(), why,
-                    outcome.possible() ? trace.stepsWithoutSlack(outcome.orderId()) : List.of()));
-        }
-        return new Timetable(timetable.steps(), timetable.touches(), timetable.ovenRuns(), timetable.pans(),
-                timetable.placements(), timetable.cleanings(), outcomes);
+        return timetable.withEachOutcome(outcome -> outcome.explained(
+                outcome.possible() && outcome.lateMinutes() == 0 ? List.of() : reasons.of(outcome),
+                outcome.possible() ? trace.stepsWithoutSlack(outcome.orderId()) : List.of()));
     }
 
     private List<Outcome.Reason> of(Outcome outcome) {

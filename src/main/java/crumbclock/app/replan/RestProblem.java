@@ -128,7 +128,7 @@ final class RestProblem {
         List<FixedStep> fixed = new ArrayList<>();
         happened.keySet().forEach(id -> fixed.add(fixed(id)));
         fixed.addAll(pins.values());
-        return Problems.withWork(whole, steps, waits(), coldLimits(), lifeLimits()).withFixedSteps(fixed);
+        return whole.withSteps(steps).withWaits(waits()).withLimits(coldLimits(), lifeLimits()).withFixedSteps(fixed);
     }
 
     private List<ColdLimit> coldLimits() {

@@ -82,7 +82,7 @@ final class Shift {
         for (KeptStep step : rest.kept().steps()) {
             known.put(step.stepId(), step.start());
         }
-        return Problems.withEachStep(rest, step -> known.containsKey(step.id()) ? StepCopies.notBefore(step, known.get(step.id())) : step);
+        return rest.withEachStep(step -> known.containsKey(step.id()) ? StepCopies.notBefore(step, known.get(step.id())) : step);
     }
 
     private void begin(Situation situation, OldPlan order) {

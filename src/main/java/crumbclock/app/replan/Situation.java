@@ -60,7 +60,7 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
             List<Loss> tooOld = tooOld(losses.problem(), happened, now);
             tooOld.addAll(inDeadOvens(log, losses.problem(), old, records, happened, now));
             if (tooOld.isEmpty() || round == MOST_ROUNDS) {
-                Problem rest = Problems.withEachStep(losses.problem(), step -> happened.containsKey(step.id()) ? step
+                Problem rest = losses.problem().withEachStep(step -> happened.containsKey(step.id()) ? step
                         : StepCopies.notBefore(step, now));
                 return new Situation(rest.withKept(kept(old, now, happened, losses.lostAt().keySet())), old, now, happened, losses.lostAt(),
                         List.copyOf(again), List.copyOf(notes));
@@ -133,7 +133,7 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
                 }
             }
         }
-        return Problems.withEachStep(problem, step -> step.handsOn().isEmpty() || !longer.containsKey(step.id()) ? step
+        return problem.withEachStep(step -> step.handsOn().isEmpty() || !longer.containsKey(step.id()) ? step
                 : StepCopies.withWork(step, longer(step.handsOn().get(), longer.get(step.id()))));
     }
 
@@ -145,7 +145,7 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
     private static Problem skipped(Problem problem, DayLog log) {
         Set<String> skipped = new LinkedHashSet<>();
         log.steps().stream().filter(event -> event.word() == DayWord.SKIP).forEach(event -> skipped.addAll(event.stepIds()));
-        return Problems.withEachStep(problem, step -> skipped.contains(step.id()) ? StepCopies.skipped(step) : step);
+        return problem.withEachStep(step -> skipped.contains(step.id()) ? StepCopies.skipped(step) : step);
     }
 
     private static KeptPlan kept(OldPlan old, int now, Map<String, Happened> happened, Set<String> lost) {

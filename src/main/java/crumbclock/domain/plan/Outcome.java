@@ -22,6 +22,11 @@ public record Outcome(String orderId, boolean possible, int readyMinute, int han
         waitsFor = List.copyOf(waitsFor);
     }
 
+    /** The same, explained otherwise. */
+    public Outcome explained(List<Reason> otherReasons, List<String> otherWaitsFor) {
+        return new Outcome(orderId, possible, readyMinute, handMinute, bufferMinutes, lateMinutes, otherReasons, otherWaitsFor);
+    }
+
     /** The rule in the way, and a sentence that says how. */
     public record Reason(Rule rule, String message) {
     }

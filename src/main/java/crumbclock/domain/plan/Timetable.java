@@ -1,6 +1,7 @@
 package crumbclock.domain.plan;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * The finished work of the engine: who does what when, on what, where. All lists are sorted by time, then by id.
@@ -16,5 +17,10 @@ public record Timetable(List<PlacedStep> steps, List<PlacedTouch> touches, List<
         placements = List.copyOf(placements);
         cleanings = List.copyOf(cleanings);
         outcomes = List.copyOf(outcomes);
+    }
+
+    /** The same work, with each outcome told otherwise. */
+    public Timetable withEachOutcome(UnaryOperator<Outcome> change) {
+        return new Timetable(steps, touches, ovenRuns, pans, placements, cleanings, outcomes.stream().map(change).toList());
     }
 }

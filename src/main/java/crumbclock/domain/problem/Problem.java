@@ -10,6 +10,7 @@ import crumbclock.domain.work.LifeLimit;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Wait;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * One planning problem, read and checked: all that engine and audit need.
@@ -42,6 +43,41 @@ public record Problem(String title, ProblemClock clock, Kitchen kitchen, List<Or
             List<FreshnessWish> freshnessWishes, List<FixedStep> fixedSteps, Weights weights) {
         this(title, clock, kitchen, orders, batches, steps, waits, coldLimits, lifeLimits, freshnessWishes, fixedSteps,
                 weights, KeptPlan.NONE);
+    }
+
+    /** The same in another kitchen. */
+    public Problem withKitchen(Kitchen other) {
+        return new Problem(title, clock, other, orders, batches, steps, waits, coldLimits, lifeLimits, freshnessWishes,
+                fixedSteps, weights, kept);
+    }
+
+    /** The same with the orders asked for otherwise. */
+    public Problem withOrders(List<Order> others) {
+        return new Problem(title, clock, kitchen, others, batches, steps, waits, coldLimits, lifeLimits, freshnessWishes,
+                fixedSteps, weights, kept);
+    }
+
+    /** The same with other steps. */
+    public Problem withSteps(List<Step> others) {
+        return new Problem(title, clock, kitchen, orders, batches, others, waits, coldLimits, lifeLimits, freshnessWishes,
+                fixedSteps, weights, kept);
+    }
+
+    /** The same with each step changed. */
+    public Problem withEachStep(UnaryOperator<Step> change) {
+        return withSteps(steps.stream().map(change).toList());
+    }
+
+    /** The same with other waits. */
+    public Problem withWaits(List<Wait> others) {
+        return new Problem(title, clock, kitchen, orders, batches, steps, others, coldLimits, lifeLimits, freshnessWishes,
+                fixedSteps, weights, kept);
+    }
+
+    /** The same with other limits of what keeps how long. */
+    public Problem withLimits(List<ColdLimit> cold, List<LifeLimit> lives) {
+        return new Problem(title, clock, kitchen, orders, batches, steps, waits, cold, lives, freshnessWishes,
+                fixedSteps, weights, kept);
     }
 
     /** The same with other steps recorded or pinned. */
