@@ -61,13 +61,6 @@ final class Heads {
         }
     }
 
-    /** No task starts before this. */
-    void raiseAll(int minute) {
-        for (int task = 0; task < start.length; task++) {
-            raiseStart(task, minute);
-        }
-    }
-
     /** Whether anything grew since this was asked last. */
     boolean hasChanged() {
         boolean answer = changed;

@@ -53,11 +53,6 @@ final class Proof {
         return new Proof(net, mirror, List.of(), others);
     }
 
-    /** Whether waits and calendars leave each task a place. */
-    boolean isPossible() {
-        return possible;
-    }
-
     int earliestStart(int task) {
         return heads.start[task];
     }

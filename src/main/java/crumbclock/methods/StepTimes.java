@@ -1,6 +1,5 @@
 package crumbclock.methods;
 
-import crumbclock.domain.change.StepChoice;
 import crumbclock.domain.change.WorkChange.StepTime;
 import crumbclock.domain.change.WorkChange.StepWindow;
 import crumbclock.domain.work.ColdLimit;
@@ -35,11 +34,6 @@ public final class StepTimes {
                 ? new ColdLimit(limit.id(), limit.name(), limit.ownerId(), limit.fromStepId(), limit.toStepId(), limit.heldStepIds(),
                         down(limit.mostMinutesOut(), change.percent())) : limit).toList();
         return new Expanded(work.orders(), work.batches(), work.steps(), waits, cold, work.lifeLimits(), work.freshnessWishes());
-    }
-
-    /** Whether the change would find a step. */
-    public static boolean finds(Expanded work, StepChoice choice) {
-        return work.steps().stream().anyMatch(choice::holds);
     }
 
     private static Step timed(Step step, StepTime change) {

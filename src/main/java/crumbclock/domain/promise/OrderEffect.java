@@ -29,9 +29,4 @@ public record OrderEffect(String orderId, Outcome before, Outcome after, int buf
     public boolean isWorse() {
         return isLater() || hasLessBuffer();
     }
-
-    /** Whether nothing about it is different. */
-    public boolean isUntouched() {
-        return moved == 0 && !isWorse() && before.readyMinute() == after.readyMinute();
-    }
 }

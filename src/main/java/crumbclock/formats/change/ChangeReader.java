@@ -84,8 +84,7 @@ public final class ChangeReader {
             String name = IN_WORDS + Spot.quote(words.strip());
             if (change.isEmpty()) {
                 log.add(new Issue(name, 0, "", Spot.quote(firstWord(words)), ChangeWords.EXPECTED,
-                        Nearest.advice(firstWord(words), List.of("drop", "add", "move", "edit", "copy", "away", "hours", "more", "goods",
-                                "stock", "time", "window"))));
+                        Nearest.advice(firstWord(words), ChangeWords.VERBS)));
                 continue;
             }
             var file = JsonNodeFactory.instance.objectNode().put("title", words.strip());

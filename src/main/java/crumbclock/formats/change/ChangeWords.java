@@ -18,8 +18,10 @@ import java.util.regex.Pattern;
  */
 final class ChangeWords {
 
-    static final String EXPECTED = "drop, add, move, edit, copy, away, hours, more, goods, stock, time or window, "
-            + "as in \"away oven from Thu 20:00\"";
+    /** What a change in words may begin with. */
+    static final List<String> VERBS = List.of("drop", "add", "move", "edit", "copy", "away", "hours", "more", "goods", "stock", "time", "window");
+    static final String EXPECTED = String.join(", ", VERBS.subList(0, VERBS.size() - 1)) + " or " + VERBS.get(VERBS.size() - 1)
+            + ", as in \"away oven from Thu 20:00\"";
 
     private static final Pattern WORD = Pattern.compile("((?:[^\\s\"]|\"[^\"]*\")+)");
     private static final Pattern SAID = Pattern.compile("([A-Za-z][A-Za-z0-9.-]*)=(.*)");
