@@ -8,6 +8,7 @@ import crumbclock.engine.model.Bits;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.engine.model.Task;
 import crumbclock.units.Span;
+import crumbclock.units.Spans;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -53,7 +54,7 @@ final class Calendars {
             presence[person] = new Presence(work[person], horizon);
             touchPresence[person] = new Presence(touch[person], horizon);
         }
-        List<Span> stretches = joined(people.stream().flatMap(person -> person.shifts().stream()).toList());
+        List<Span> stretches = Spans.joined(people.stream().flatMap(person -> person.shifts().stream()).toList());
         watched = compiled.calendar(stretches);
         List<Cavity> cavities = compiled.kitchen().cavities();
         there = new long[cavities.size()][];
@@ -120,7 +121,7 @@ final class Calendars {
     /** Heating up has to lie in the same stretch, and may begin before the problem does. */
     private long[] hot(Cavity cavity, List<Span> stretches) {
         List<Span> hot = new ArrayList<>();
-        List<Span> away = joined(cavity.away());
+        List<Span> away = Spans.joined(cavity.away());
         for (Span stretch : stretches) {
             int from = stretch.start();
             for (Span gone : away) {
@@ -138,19 +139,6 @@ final class Calendars {
         if (from < until) {
             spans.add(new Span(from, until));
         }
-    }
-
-    private static List<Span> joined(List<Span> spans) {
-        List<Span> joined = new ArrayList<>();
-        for (Span span : spans.stream().filter(one -> !one.isEmpty()).sorted().toList()) {
-            int last = joined.size() - 1;
-            if (last >= 0 && span.start() <= joined.get(last).end()) {
-                joined.set(last, new Span(joined.get(last).start(), Math.max(joined.get(last).end(), span.end())));
-            } else {
-                joined.add(span);
-            }
-        }
-        return joined;
     }
 
     private void clear(long[] calendar, List<Span> spans) {

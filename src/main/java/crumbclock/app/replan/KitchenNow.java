@@ -7,8 +7,10 @@ import crumbclock.domain.kitchen.Person;
 import crumbclock.domain.kitchen.Store;
 import crumbclock.domain.problem.Problem;
 import crumbclock.units.Span;
+import crumbclock.units.Spans;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The kitchen as it is left by what happened to it. */
 final class KitchenNow {
@@ -42,50 +44,24 @@ final class KitchenNow {
         off.addAll(spans(KitchenEvent.Kind.POWER_CUT, ""));
         return off.isEmpty() ? oven : new Cavity(oven.id(), oven.name(), oven.racks(), oven.leastC(), oven.mostC(),
                 oven.preheatMinutes(), oven.upPerTenC(), oven.downPerTenC(), oven.keepHotMinutes(), oven.wallGapMm(),
-                oven.panGapMm(), joined(oven.away(), off));
+                oven.panGapMm(), plus(oven.away(), off));
     }
 
     private Store store(Store store) {
         List<Span> warm = spans(KitchenEvent.Kind.STORE_WARM, store.id());
         return warm.isEmpty() ? store : new Store(store.id(), store.name(), store.kind(), store.gapMm(), store.wallGapMm(),
-                store.warmestInC(), store.humid(), store.shelves(), joined(store.away(), warm));
+                store.warmestInC(), store.humid(), store.shelves(), plus(store.away(), warm));
     }
 
-    /** Sorted and disjoint. */
-    static List<Span> joined(List<Span> some, List<Span> more) {
-        List<Span> sorted = new ArrayList<>(some);
-        sorted.addAll(more);
-        sorted.sort(null);
-        List<Span> joined = new ArrayList<>();
-        for (Span span : sorted) {
-            int last = joined.size() - 1;
-            if (last >= 0 && joined.get(last).end() >= span.start()) {
-                joined.set(last, new Span(joined.get(last).start(), Math.max(joined.get(last).end(), span.end())));
-            } else {
-                joined.add(span);
-            }
-        }
-        return List.copyOf(joined);
+    private static List<Span> plus(List<Span> spans, List<Span> more) {
+        return Spans.joined(Stream.concat(spans.stream(), more.stream()).toList());
     }
 
-    static List<Span> minus(List<Span> spans, List<Span> gone) {
-        List<Span> left = new ArrayList<>(spans);
+    private static List<Span> minus(List<Span> spans, List<Span> gone) {
+        List<Span> left = spans;
         for (Span hole : gone) {
-            List<Span> next = new ArrayList<>();
-            for (Span span : left) {
-                if (!span.overlaps(hole)) {
-                    next.add(span);
-                    continue;
-                }
-                if (span.start() < hole.start()) {
-                    next.add(new Span(span.start(), hole.start()));
-                }
-                if (hole.end() < span.end()) {
-                    next.add(new Span(hole.end(), span.end()));
-                }
-            }
-            left = next;
+            left = Spans.minus(left, hole);
         }
-        return List.copyOf(left);
+        return left;
     }
 }

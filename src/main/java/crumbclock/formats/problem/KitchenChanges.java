@@ -12,6 +12,7 @@ import crumbclock.domain.kitchen.Shelf;
 import crumbclock.domain.kitchen.Store;
 import crumbclock.domain.kitchen.Surface;
 import crumbclock.units.Span;
+import crumbclock.units.Spans;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -66,7 +67,7 @@ public final class KitchenChanges {
     private static Kitchen away(Kitchen kitchen, Away away) {
         return switch (away.kind()) {
             case PERSON -> withPeople(kitchen, one(kitchen.people(), person -> person.id().equals(away.id()),
-                    person -> withShifts(person, Spans.less(person.shifts(), away.when()))));
+                    person -> withShifts(person, Spans.minus(person.shifts(), away.when()))));
             case OVEN -> new Kitchen(kitchen.name(), kitchen.people(), one(kitchen.cavities(), oven -> oven.id().equals(away.id()),
                     oven -> new Cavity(oven.id(), oven.name(), oven.racks(), oven.leastC(), oven.mostC(), oven.preheatMinutes(),
                             oven.upPerTenC(), oven.downPerTenC(), oven.keepHotMinutes(), oven.wallGapMm(), oven.panGapMm(),
@@ -92,7 +93,7 @@ public final class KitchenChanges {
     private static Shelf full(Shelf shelf, Away away) {
         List<Goods> goods = new ArrayList<>();
         for (Goods there : shelf.goods()) {
-            Spans.less(List.of(there.when()), away.when()).forEach(when -> goods.add(new Goods(there.name(), there.xMm(), there.yMm(),
+            Spans.minus(List.of(there.when()), away.when()).forEach(when -> goods.add(new Goods(there.name(), there.xMm(), there.yMm(),
                     there.widthMm(), there.depthMm(), there.heightMm(), there.massGrams(), when)));
         }
         goods.add(new Goods("not to be used", 0, 0, shelf.widthMm(), shelf.depthMm(), shelf.clearHeightMm(), 0, away.when()));
