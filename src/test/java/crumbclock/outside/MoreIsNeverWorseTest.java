@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crumbclock.domain.change.KitchenChange;
 import crumbclock.domain.change.KitchenChange.Away;
+import crumbclock.domain.change.KitchenChanges;
 import crumbclock.domain.kitchen.Kitchen;
 import crumbclock.domain.kitchen.Person;
 import crumbclock.domain.problem.Problem;
 import crumbclock.engine.cost.Cost;
-import crumbclock.formats.problem.KitchenChanges;
 import crumbclock.units.Span;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -1,14 +1,12 @@
 package crumbclock.app.replan;
 
+import crumbclock.domain.change.KitchenChange;
+import crumbclock.domain.change.KitchenChange.Away;
+import crumbclock.domain.change.KitchenChanges;
 import crumbclock.domain.day.KitchenEvent;
 import crumbclock.domain.kitchen.Cavity;
 import crumbclock.domain.kitchen.Kitchen;
-import crumbclock.domain.kitchen.Person;
-import crumbclock.domain.kitchen.Store;
 import crumbclock.domain.problem.Problem;
-import crumbclock.units.Span;
-import crumbclock.units.Spans;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -22,46 +20,25 @@ final class KitchenNow {
     }
 
     Problem in(Problem problem) {
-        Kitchen kitchen = problem.kitchen();
-        var left = new Kitchen(kitchen.name(), kitchen.people().stream().map(this::person).toList(),
-                kitchen.cavities().stream().map(this::oven).toList(), kitchen.stores().stream().map(this::store).toList(),
-                kitchen.surfaces(), kitchen.pools(), kitchen.opening());
+        Kitchen left = problem.kitchen();
+        for (KitchenEvent event : events) {
+            for (Away away : gone(event, problem.kitchen()).toList()) {
+                left = KitchenChanges.changed(left, away);
+            }
+        }
         return problem.withKitchen(left);
     }
 
-    private List<Span> spans(KitchenEvent.Kind kind, String id) {
-        return events.stream().filter(event -> event.kind() == kind && event.id().equals(id)).map(KitchenEvent::when).toList();
+    private static Stream<Away> gone(KitchenEvent event, Kitchen kitchen) {
+        return switch (event.kind()) {
+            case PERSON_AWAY -> Stream.of(away(event, KitchenChange.Kind.PERSON, event.id()));
+            case OVEN_DEAD -> Stream.of(away(event, KitchenChange.Kind.OVEN, event.id()));
+            case STORE_WARM -> Stream.of(away(event, KitchenChange.Kind.STORE, event.id()));
+            case POWER_CUT -> kitchen.cavities().stream().map(Cavity::id).map(id -> away(event, KitchenChange.Kind.OVEN, id));
+        };
     }
 
-    private Person person(Person person) {
-        List<Span> away = spans(KitchenEvent.Kind.PERSON_AWAY, person.id());
-        return away.isEmpty() ? person : new Person(person.id(), person.name(), minus(person.shifts(), away), person.breaks(),
-                person.skills(), person.paceByWork(), person.mostMinutesADay());
-    }
-
-    private Cavity oven(Cavity oven) {
-        List<Span> off = new ArrayList<>(spans(KitchenEvent.Kind.OVEN_DEAD, oven.id()));
-        off.addAll(spans(KitchenEvent.Kind.POWER_CUT, ""));
-        return off.isEmpty() ? oven : new Cavity(oven.id(), oven.name(), oven.racks(), oven.leastC(), oven.mostC(),
-                oven.preheatMinutes(), oven.upPerTenC(), oven.downPerTenC(), oven.keepHotMinutes(), oven.wallGapMm(),
-                oven.panGapMm(), plus(oven.away(), off));
-    }
-
-    private Store store(Store store) {
-        List<Span> warm = spans(KitchenEvent.Kind.STORE_WARM, store.id());
-        return warm.isEmpty() ? store : new Store(store.id(), store.name(), store.kind(), store.gapMm(), store.wallGapMm(),
-                store.warmestInC(), store.humid(), store.shelves(), plus(store.away(), warm));
-    }
-
-    private static List<Span> plus(List<Span> spans, List<Span> more) {
-        return Spans.joined(Stream.concat(spans.stream(), more.stream()).toList());
-    }
-
-    private static List<Span> minus(List<Span> spans, List<Span> gone) {
-        List<Span> left = spans;
-        for (Span hole : gone) {
-            left = Spans.minus(left, hole);
-        }
-        return left;
+    private static Away away(KitchenEvent event, KitchenChange.Kind kind, String id) {
+        return new Away(kind, id, 0, event.when());
     }
 }

@@ -2,6 +2,7 @@ package crumbclock.formats.problem;
 
 import crumbclock.domain.change.Change;
 import crumbclock.domain.change.KitchenChange;
+import crumbclock.domain.change.KitchenChanges;
 import crumbclock.domain.change.OrderChange;
 import crumbclock.domain.change.WorkChange;
 import crumbclock.domain.change.WorkChange.StepTime;

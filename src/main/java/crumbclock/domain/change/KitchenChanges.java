@@ -1,6 +1,5 @@
-package crumbclock.formats.problem;
+package crumbclock.domain.change;
 
-import crumbclock.domain.change.KitchenChange;
 import crumbclock.domain.change.KitchenChange.Away;
 import crumbclock.domain.kitchen.Cavity;
 import crumbclock.domain.kitchen.Goods;
@@ -19,7 +18,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
-/** Applies changes to a kitchen. */
+/** Applies changes to a kitchen, whether somebody wrote them down or they happened. */
 public final class KitchenChanges {
 
     private KitchenChanges() {
