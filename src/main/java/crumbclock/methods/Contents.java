@@ -70,8 +70,6 @@ final class Contents {
     }
 
     Step fill(Step step) {
-        return new Step(step.id(), step.name(), step.ownerId(), step.part(), step.kind(), step.handsOn(),
-                step.leastMinutes(), step.mostMinutes(), step.putIn(), step.takeOut(), step.presence(),
-                step.equipment(), step.oven(), step.place(), in(step.id()), step.freeFrom(), step.earliest());
+        return step.withContains(in(step.id()));
     }
 }

@@ -82,7 +82,7 @@ final class ProblemCut {
         if (step.equipment().stream().allMatch(need -> ids.contains(need.untilStepId()))) {
             return step;
         }
-        return StepChange.withEquipment(step, step.equipment().stream()
+        return step.withEquipment(step.equipment().stream()
                 .map(need -> ids.contains(need.untilStepId()) ? need
                         : new EquipmentNeed(need.poolId(), need.units(), need.amount(), step.id())).toList());
     }
@@ -94,7 +94,7 @@ final class ProblemCut {
 
     private static Step milestone(Step step) {
         return new Step(step.id(), step.name(), step.ownerId(), step.part(), StepKind.HANDS_ON,
-                Optional.of(new HandsOn(0, 1, "", "", false, false, false)), 0, 0, Optional.empty(), Optional.empty(),
+                Optional.of(HandsOn.NOTHING), 0, 0, Optional.empty(), Optional.empty(),
                 false, List.of(), Optional.empty(), Optional.empty(), Set.of(), Set.of(), 0);
     }
 }

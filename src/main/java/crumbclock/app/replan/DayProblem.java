@@ -47,7 +47,7 @@ public final class DayProblem {
         Problem problem = new KitchenNow(state.kitchen()).in(again(base, state.again()));
         problem = problem.withEachStep(step -> {
             Step left = state.skipped().contains(step.id()) ? StepCopies.skipped(step) : state.slower().containsKey(step.id())
-                    ? StepCopies.withWork(step, Situation.longer(step.handsOn().orElseThrow(), state.slower().get(step.id()))) : step;
+                    ? step.withHandsOn(Situation.longer(step.handsOn().orElseThrow(), state.slower().get(step.id()))) : step;
             return state.happened().contains(step.id()) ? left : StepCopies.notBefore(left, state.now());
         });
         var plan = new OldPlan(timetable);

@@ -117,7 +117,7 @@ final class RestProblem {
         for (Step step : whole.steps()) {
             List<EquipmentNeed> needs = needs(step);
             boolean goesOn = goingOn.contains(step.id());
-            steps.add(goesOn ? StepCopies.cutShort(step, needs) : StepCopies.withEquipment(step, needs));
+            steps.add(goesOn ? StepCopies.cutShort(step, needs) : step.withEquipment(needs));
             if (goesOn) {
                 steps.add(rest(step));
             }

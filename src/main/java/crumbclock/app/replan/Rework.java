@@ -75,7 +75,7 @@ final class Rework {
         List<EquipmentNeed> needs = step.equipment().stream().map(need -> new EquipmentNeed(need.poolId(), need.units(),
                 (int) ((need.amount() * (long) cakeIds.size() + users - 1) / Math.max(1, users)),
                 copies.getOrDefault(need.untilStepId(), need.untilStepId()))).toList();
-        return StepCopies.renamed(step, copies.get(step.id()), copyId, needs);
+        return step.called(copies.get(step.id()), copyId).withEquipment(needs);
     }
 
     private Order order(Order order) {

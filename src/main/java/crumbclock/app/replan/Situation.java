@@ -134,7 +134,7 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
             }
         }
         return problem.withEachStep(step -> step.handsOn().isEmpty() || !longer.containsKey(step.id()) ? step
-                : StepCopies.withWork(step, longer(step.handsOn().get(), longer.get(step.id()))));
+                : step.withHandsOn(longer(step.handsOn().get(), longer.get(step.id()))));
     }
 
     static HandsOn longer(HandsOn work, int minutes) {

@@ -18,34 +18,18 @@ final class StepCopies {
     }
 
     static Step notBefore(Step step, int minute) {
-        return step.earliest() >= minute ? step : copy(step, step.id(), step.ownerId(), step.equipment(), minute);
-    }
-
-    static Step withEquipment(Step step, List<EquipmentNeed> equipment) {
-        return copy(step, step.id(), step.ownerId(), equipment, step.earliest());
-    }
-
-    static Step withWork(Step step, HandsOn work) {
-        return new Step(step.id(), step.name(), step.ownerId(), step.part(), step.kind(), Optional.of(work), step.leastMinutes(),
-                step.mostMinutes(), step.putIn(), step.takeOut(), step.presence(), step.equipment(), step.oven(), step.place(),
-                step.contains(), step.freeFrom(), step.earliest());
-    }
-
-    static Step renamed(Step step, String id, String ownerId, List<EquipmentNeed> equipment) {
-        return copy(step, id, ownerId, equipment, step.earliest());
+        return step.withEarliest(Math.max(step.earliest(), minute));
     }
 
     /** A moment that needs nobody and nothing. */
     static Step skipped(Step step) {
-        return new Step(step.id(), step.name(), step.ownerId(), step.part(), StepKind.HANDS_ON,
-                Optional.of(new HandsOn(0, 1, "", "", false, false, false)), 0, 0, Optional.empty(), Optional.empty(), false,
-                List.of(), Optional.empty(), Optional.empty(), step.contains(), Set.of(), step.earliest());
+        return moment(step, step.id(), List.of(), step.earliest());
     }
 
     /** A moment that needs nobody, and takes pieces of equipment. */
     static Step moment(Step step, String id, List<EquipmentNeed> equipment, int at) {
         return new Step(id, step.name(), step.ownerId(), step.part(), StepKind.HANDS_ON,
-                Optional.of(new HandsOn(0, 1, "", "", false, false, false)), 0, 0, Optional.empty(), Optional.empty(), false,
+                Optional.of(HandsOn.NOTHING), 0, 0, Optional.empty(), Optional.empty(), false,
                 equipment, Optional.empty(), Optional.empty(), step.contains(), Set.of(), at);
     }
 
@@ -61,11 +45,5 @@ final class StepCopies {
         return new Step(id, step.name(), step.ownerId(), step.part(), step.kind(), Optional.empty(), least, most,
                 Optional.<Touch>empty(), step.takeOut(), step.presence(), List.of(), Optional.empty(), place, step.contains(),
                 step.freeFrom(), from);
-    }
-
-    private static Step copy(Step step, String id, String ownerId, List<EquipmentNeed> equipment, int earliest) {
-        return new Step(id, step.name(), ownerId, step.part(), step.kind(), step.handsOn(), step.leastMinutes(),
-                step.mostMinutes(), step.putIn(), step.takeOut(), step.presence(), equipment, step.oven(), step.place(),
-                step.contains(), step.freeFrom(), earliest);
     }
 }

@@ -13,4 +13,7 @@ package crumbclock.domain.work;
  */
 public record HandsOn(int minutes, int people, String skill, String workKind, boolean mayPutDown, boolean away,
         boolean finish) {
+
+    /** No work at all: a moment that needs nobody. */
+    public static final HandsOn NOTHING = new HandsOn(0, 1, "", "", false, false, false);
 }

@@ -52,6 +52,48 @@ public record Step(String id, String name, String ownerId, String part, StepKind
         freeFrom = java.util.Collections.unmodifiableSortedSet(new TreeSet<>(freeFrom));
     }
 
+    /** The same with another id, of another owner. */
+    public Step called(String otherId, String otherOwnerId) {
+        return new Step(otherId, name, otherOwnerId, part, kind, handsOn, leastMinutes, mostMinutes, putIn, takeOut, presence,
+                equipment, oven, place, contains, freeFrom, earliest);
+    }
+
+    /** The same hands-on step with other work. */
+    public Step withHandsOn(HandsOn work) {
+        return new Step(id, name, ownerId, part, kind, Optional.of(work), leastMinutes, mostMinutes, putIn, takeOut, presence,
+                equipment, oven, place, contains, freeFrom, earliest);
+    }
+
+    /** The same unattended step with another rest. */
+    public Step withRest(int least, int most) {
+        return new Step(id, name, ownerId, part, kind, handsOn, least, most, putIn, takeOut, presence,
+                equipment, oven, place, contains, freeFrom, earliest);
+    }
+
+    /** The same with other equipment. */
+    public Step withEquipment(List<EquipmentNeed> needs) {
+        return new Step(id, name, ownerId, part, kind, handsOn, leastMinutes, mostMinutes, putIn, takeOut, presence,
+                needs, oven, place, contains, freeFrom, earliest);
+    }
+
+    /** The same with other allergens in it. */
+    public Step withContains(Set<String> allergens) {
+        return new Step(id, name, ownerId, part, kind, handsOn, leastMinutes, mostMinutes, putIn, takeOut, presence,
+                equipment, oven, place, allergens, freeFrom, earliest);
+    }
+
+    /** The same with other allergens that it must not meet. */
+    public Step withFreeFrom(Set<String> allergens) {
+        return new Step(id, name, ownerId, part, kind, handsOn, leastMinutes, mostMinutes, putIn, takeOut, presence,
+                equipment, oven, place, contains, allergens, earliest);
+    }
+
+    /** The same, not before another minute. */
+    public Step withEarliest(int minute) {
+        return new Step(id, name, ownerId, part, kind, handsOn, leastMinutes, mostMinutes, putIn, takeOut, presence,
+                equipment, oven, place, contains, freeFrom, minute);
+    }
+
     /** Minutes of the putting-in touch, 0 without one. */
     public int putInMinutes() {
         return putIn.map(Touch::minutes).orElse(0);
