@@ -27,8 +27,9 @@ public final class IntList {
         values[size++] = value;
     }
 
-    public void removeLast() {
-        size--;
+    /** Answers what it took off. */
+    public int removeLast() {
+        return values[--size];
     }
 
     public void clear() {

@@ -4,10 +4,7 @@ import crumbclock.domain.plan.Rule;
 import crumbclock.engine.model.CompiledOrder;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.engine.model.Task;
-import crumbclock.engine.model.Unit;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * Makes a timetable from an order of work: serial schedule generation over units.
@@ -20,7 +17,8 @@ import java.util.List;
  * did not work out.
  * A search asks it thousands of times a second, and keeps what breaks nothing.
  *
- * <p>Not thread-safe: one for each search. A decode depends on the order of work alone.
+ * <p>Not thread-safe: one for each search. A decode depends on the order of work alone, though what it has in common with the
+ * last one is not made again ({@link Rounds}).
  */
 public final class Decoder {
 
@@ -47,11 +45,13 @@ public final class Decoder {
     private final int[] way;
     private final Rule[] reason;
     private final Task[] reasonTask;
-    private final boolean[] done;
     private final int[] extraRelease;
+    private final Rounds rounds;
     private long schedules;
     private final boolean[] stuck;
     private int stuckUnits;
+    /** Whether the board holds the timetable of a quick decode, on which the next one can build. */
+    private boolean holdsQuick;
 
     public Decoder(CompiledProblem compiled) {
         this.compiled = compiled;
@@ -64,8 +64,8 @@ public final class Decoder {
         way = new int[compiled.orders.length];
         reason = new Rule[compiled.orders.length];
         reasonTask = new Task[compiled.orders.length];
-        done = new boolean[compiled.units.fine.length];
         stuck = new boolean[compiled.orders.length];
+        rounds = new Rounds(board, obstacle, units, new UnitGroups(compiled, way), active, release);
     }
 
     public CompiledProblem compiled() {
@@ -146,13 +146,28 @@ public final class Decoder {
      * @param bounds earliest abstract start of each task, as {@link #bounds} gave them
      */
     public void decodeOnce(int[] sequence, int[] ways, int[] bounds) {
+        schedules++;
+        int turn = holdsQuick ? firstChange(sequence, ways, bounds) : 0;
+        if (holdsQuick && turn >= sequence.length) {
+            return;
+        }
+        if (holdsQuick) {
+            rounds.backTo(turn);
+        }
         System.arraycopy(ways, 0, way, 0, way.length);
         System.arraycopy(bounds, 0, extraRelease, 0, bounds.length);
-        schedules++;
+        if (holdsQuick) {
+            takePart();
+            rounds.resume(sequence, turn);
+        } else {
+            begin(sequence);
+        }
         units.tolerate(true);
-        begin();
-        pass(sequence, true);
+        rounds.run(true);
         units.tolerate(false);
+        holdsQuick = true;
+        stuckUnits = rounds.unplaced();
+        Arrays.fill(stuck, false);
         if (stuckUnits > 0) {
             for (Task task : compiled.tasks) {
                 if (task.order >= 0 && active[task.index] && !board.placed[task.index]) {
@@ -160,6 +175,22 @@ public final class Decoder {
                 }
             }
         }
+    }
+
+    /** The first turn in which this quick decode may come out other than the last one; past the last turn when it cannot. */
+    private int firstChange(int[] sequence, int[] ways, int[] bounds) {
+        int turn = rounds.firstDifference(sequence);
+        for (int order = 0; order < ways.length; order++) {
+            if (ways[order] != way[order]) {
+                turn = Math.min(turn, rounds.firstTurnOf(order));
+            }
+        }
+        for (Task task : compiled.tasks) {
+            if (bounds[task.index] != extraRelease[task.index]) {
+                turn = Math.min(turn, rounds.firstTurnOf(task));
+            }
+        }
+        return turn;
     }
 
     /** Minutes by which bounds broke in the last {@link #decodeOnce}. */
@@ -175,32 +206,50 @@ public final class Decoder {
     private void mend(int[] sequence) {
         Arrays.fill(extraRelease, 0);
         Arrays.fill(reason, null);
+        Arrays.fill(stuck, false);
+        holdsQuick = false;
+        schedules++;
+        begin(sequence);
         int raises = 0;
-        boolean again = true;
-        while (again) {
+        Outcome outcome = rounds.run(false);
+        while (outcome != Outcome.PLACED) {
             schedules++;
-            begin();
-            Outcome outcome = pass(sequence, false);
-            again = outcome != Outcome.PLACED;
             if (outcome == Outcome.RAISE && raises++ < MOST_RAISES) {
                 // a little further each time, or it would creep minute by minute
                 int task = obstacle.task.index;
+                rounds.backTo(rounds.firstTurnOf(obstacle.task));
                 extraRelease[task] = Math.max(extraRelease[task], obstacle.minute) + raises;
-            } else if (again) {
+                release[task] = Math.max(release[task], extraRelease[task]);
+            } else {
                 giveWay(obstacle.task);
                 raises = 0;
             }
+            outcome = rounds.run(false);
         }
+        stuckUnits = 0;
     }
 
-    private void begin() {
+    private void begin(int[] sequence) {
         board.reset();
-        Arrays.fill(done, false);
-        Arrays.fill(stuck, false);
-        stuckUnits = 0;
         for (Task task : compiled.tasks) {
             active[task.index] = isWanted(task);
         }
+        units.begin(active);
+        fixedWork.book();
+        rounds.begin(sequence);
+        release();
+    }
+
+    /** After a change of ways: who takes part, and from when on. */
+    private void takePart() {
+        for (Task task : compiled.tasks) {
+            active[task.index] = isWanted(task);
+            units.takePart(task, active[task.index]);
+        }
+        release();
+    }
+
+    private void release() {
         System.arraycopy(extraRelease, 0, release, 0, release.length);
         if (compiled.mirrored) {
             for (CompiledOrder order : compiled.orders) {
@@ -212,8 +261,6 @@ public final class Decoder {
                 }
             }
         }
-        units.begin(active);
-        fixedWork.book();
     }
 
     private boolean isWanted(Task task) {
@@ -228,133 +275,30 @@ public final class Decoder {
         return false;
     }
 
-    /**
-     * Goes through the units until all are placed; units that find no place wait for the next round.
-     *
-     * @param once nothing is mended: a unit that would need a bound raised outside waits as well
-     */
-    private Outcome pass(int[] sequence, boolean once) {
-        List<Integer> waiting = new ArrayList<>(sequence.length);
-        for (int unit : sequence) {
-            waiting.add(unit);
-        }
-        while (!waiting.isEmpty()) {
-            List<Integer> left = new ArrayList<>();
-            Task firstStuck = null;
-            Rule firstRule = null;
-            for (int unit : waiting) {
-                Outcome outcome = placeWithBefore(unit);
-                if (outcome == Outcome.RAISE && !once) {
-                    return outcome;
-                }
-                if (outcome != Outcome.PLACED) {
-                    left.add(unit);
-                    if (firstStuck == null) {
-                        firstStuck = obstacle.task;
-                        firstRule = obstacle.rule;
-                    }
-                }
-            }
-            stuckUnits = left.size();
-            if (left.size() == waiting.size()) {
-                obstacle.task = firstStuck;
-                obstacle.rule = firstRule;
-                return Outcome.NEVER;
-            }
-            waiting = left;
-        }
-        return Outcome.PLACED;
-    }
-
-    private Outcome placeWithBefore(int unit) {
-        if (done[unit]) {
-            return Outcome.PLACED;
-        }
-        Unit fine = compiled.units.fine[unit];
-        Task[] members = members(fine);
-        for (Task member : members) {
-            for (var link : member.before) {
-                int before = compiled.units.unitOf[link.from().index];
-                if (!done[before] && active[link.from().index] && !board.placed[link.from().index] && !isIn(members, link.from())) {
-                    Outcome outcome = placeWithBefore(before);
-                    if (outcome != Outcome.PLACED) {
-                        return outcome;
-                    }
-                }
-            }
-        }
-        Outcome outcome = units.place(units.open(members, active), release);
-        if (outcome == Outcome.PLACED) {
-            done[unit] = true;
-            if (members != fine.members()) {
-                for (Task member : members) {
-                    done[compiled.units.unitOf[member.index]] = true;
-                }
-            }
-        }
-        return outcome;
-    }
-
-    private boolean isTogether(int order) {
-        return way[order] == TOGETHER || way[order] == BUFFERED_TOGETHER;
-    }
-
-    private static boolean isIn(Task[] members, Task task) {
-        for (Task member : members) {
-            if (member == task) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** The unit's own members; with all other open units of its orders, where an order is placed as a whole. */
-    private Task[] members(Unit unit) {
-        boolean together = false;
-        for (int order : unit.orders()) {
-            together |= isTogether(order);
-        }
-        if (!together) {
-            return unit.members();
-        }
-        boolean[] taken = new boolean[compiled.units.fine.length];
-        List<Unit> group = new ArrayList<>();
-        take(unit.index(), taken, group);
-        // orders that share a bowl, and are both placed as a whole, are placed together
-        for (int next = 0; next < group.size(); next++) {
-            for (int order : group.get(next).orders()) {
-                if (isTogether(order)) {
-                    for (int other : compiled.units.unitsOfOrder[order]) {
-                        take(other, taken, group);
-                    }
-                }
-            }
-        }
-        List<Task> members = new ArrayList<>();
-        group.forEach(part -> members.addAll(List.of(part.members())));
-        return compiled.units.inOrder(members);
-    }
-
-    private void take(int unit, boolean[] taken, List<Unit> group) {
-        if (!taken[unit] && !done[unit]) {
-            taken[unit] = true;
-            group.add(compiled.units.fine[unit]);
-        }
-    }
-
     /** An order whose task is stuck becomes easier to place, or is left out. */
-    private void giveWay(Task stuck) {
-        int[] orders = stuck.order >= 0 ? new int[] {stuck.order} : compiled.ordersOfOwner[stuck.owner];
+    private void giveWay(Task stuckTask) {
+        int[] orders = stuckTask.order >= 0 ? new int[] {stuckTask.order} : compiled.ordersOfOwner[stuckTask.owner];
+        int turn = rounds.firstTurnOf(stuckTask);
+        boolean leftOut = false;
         for (int order : orders) {
             if (way[order] != LEFT_OUT) {
+                turn = Math.min(turn, rounds.firstTurnOf(order));
                 way[order]++;
                 reason[order] = obstacle.rule;
-                reasonTask[order] = stuck;
-                if (way[order] == LEFT_OUT) {
-                    // what was found out while it was there need not hold without it
-                    Arrays.fill(extraRelease, 0);
+                reasonTask[order] = stuckTask;
+                leftOut |= way[order] == LEFT_OUT;
+            }
+        }
+        if (leftOut) {
+            // what was found out while it was there need not hold without it
+            for (Task task : compiled.tasks) {
+                if (extraRelease[task.index] > 0) {
+                    turn = Math.min(turn, rounds.firstTurnOf(task));
+                    extraRelease[task.index] = 0;
                 }
             }
         }
+        rounds.backTo(turn);
+        takePart();
     }
 }

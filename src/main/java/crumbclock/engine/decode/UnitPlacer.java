@@ -1,7 +1,6 @@
 package crumbclock.engine.decode;
 
 import crumbclock.engine.model.Task;
-import java.util.Arrays;
 
 /**
  * Places the members of a unit together: forward through the members, back to one that must start later, until all
@@ -37,6 +36,16 @@ final class UnitPlacer {
     /** Minutes by which tasks outside their units should have started later, since the decode began. */
     long brokenMinutes() {
         return scope.brokenMinutes();
+    }
+
+    /** Back to a time in the decode when so many minutes were broken. */
+    void backTo(long brokenMinutes) {
+        scope.backTo(brokenMinutes);
+    }
+
+    /** Within a decode: whether a task takes part from now on. */
+    void takePart(Task task, boolean takesPart) {
+        scope.takePart(task, takesPart);
     }
 
     /** Before a decode: which tasks take part at all. */
@@ -88,6 +97,20 @@ final class UnitPlacer {
 
     /** Members of a unit that still take part and are not placed yet. */
     Task[] open(Task[] members, boolean[] active) {
-        return Arrays.stream(members).filter(task -> active[task.index] && !board.placed[task.index]).toArray(Task[]::new);
+        int count = 0;
+        for (Task task : members) {
+            count += active[task.index] && !board.placed[task.index] ? 1 : 0;
+        }
+        if (count == members.length) {
+            return members;
+        }
+        Task[] left = new Task[count];
+        int at = 0;
+        for (Task task : members) {
+            if (active[task.index] && !board.placed[task.index]) {
+                left[at++] = task;
+            }
+        }
+        return left;
     }
 }

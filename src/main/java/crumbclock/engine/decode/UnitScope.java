@@ -29,6 +29,16 @@ final class UnitScope {
         }
     }
 
+    /** Back to a time in the decode when so many minutes were broken; no stamp is used twice. */
+    void backTo(long minutes) {
+        brokenMinutes = minutes;
+    }
+
+    /** Within a decode: whether a task takes part from now on. */
+    void takePart(Task task, boolean takesPart) {
+        stamps[task.index] = takesPart ? Math.max(0, stamps[task.index]) : -1;
+    }
+
     /** These tasks are placed together from now on, none before its release. */
     void beginUnit(Task[] unitMembers, int[] release) {
         members = unitMembers;

@@ -20,6 +20,8 @@ public final class Units {
     public final int[] unitOf;
     /** Units with a task of each order, ascending. */
     public final int[][] unitsOfOrder;
+    /** The same with the units of batches that the order uses. */
+    private final int[][] unitsFor;
 
     private final Task[] tasks;
     private final int[] parent;
@@ -42,16 +44,28 @@ public final class Units {
         joinCycles();
         unitOf = new int[tasks.length];
         fine = units(ordersOfOwner);
-        unitsOfOrder = new int[orderCount][];
+        List<TreeSet<Integer>> own = new ArrayList<>();
+        List<TreeSet<Integer>> all = new ArrayList<>();
         for (int order = 0; order < orderCount; order++) {
-            TreeSet<Integer> found = new TreeSet<>();
-            for (Task task : tasks) {
-                if (task.order == order) {
-                    found.add(unitOf[task.index]);
-                }
-            }
-            unitsOfOrder[order] = ascending(found);
+            own.add(new TreeSet<>());
+            all.add(new TreeSet<>());
         }
+        for (Unit unit : fine) {
+            for (int order : unit.orders()) {
+                own.get(order).add(unit.index());
+                all.get(order).add(unit.index());
+            }
+            for (int order : unit.serves()) {
+                all.get(order).add(unit.index());
+            }
+        }
+        unitsOfOrder = own.stream().map(Units::ascending).toArray(int[][]::new);
+        unitsFor = all.stream().map(Units::ascending).toArray(int[][]::new);
+    }
+
+    /** Units with a task of the order or of a batch that it uses, ascending. */
+    public int[] unitsFor(int order) {
+        return unitsFor[order];
     }
 
     private static int[] ascending(TreeSet<Integer> numbers) {
