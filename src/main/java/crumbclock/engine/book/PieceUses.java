@@ -5,7 +5,6 @@ import crumbclock.engine.model.FullCleans;
 import crumbclock.engine.model.Task;
 import crumbclock.units.Span;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 
 /**
@@ -25,6 +24,8 @@ final class PieceUses {
     private final boolean mirrored;
     private final List<Span> away;
     private final List<Use> uses = new ArrayList<>();
+    /** Uses that must be free from something. */
+    private int minding;
 
     PieceUses(Pool pool, FullCleans cleans, boolean mirrored, List<Span> away) {
         this.pool = pool;
@@ -36,6 +37,7 @@ final class PieceUses {
 
     void reset() {
         uses.clear();
+        minding = 0;
         for (Span span : away) {
             uses.add(position(span.start()), new Use(null, span.start(), span.end()));
         }
@@ -76,56 +78,51 @@ final class PieceUses {
      * neither holds nor minds anything: it must not fill the gap that a clean needs.
      */
     private int missingIdle(Task task, int from, int until) {
-        boolean anyMinds = task.freeFrom != 0;
-        for (Use use : uses) {
-            anyMinds |= use.task != null && use.task.freeFrom != 0;
-        }
-        if (!anyMinds) {
+        if (task.freeFrom == 0 && minding == 0) {
             return 0;
         }
-        List<Use> inOrder = new ArrayList<>();
-        for (Use use : uses) {
-            if (use.task != null) {
-                inOrder.add(use);
-            }
-        }
-        int at = 0;
-        while (at < inOrder.size() && inOrder.get(at).from < from) {
-            at++;
-        }
-        inOrder.add(at, new Use(task, from, until));
-        if (mirrored) {
-            Collections.reverse(inOrder);
-        }
+        Use asked = new Use(task, from, until);
+        int at = position(from);
         long held = 0;
-        for (int index = 0; index < inOrder.size(); index++) {
-            Use use = inOrder.get(index);
+        Use before = null;
+        for (int index = 0; index <= uses.size(); index++) {
+            Use use = with(asked, at, mirrored ? uses.size() - index : index);
+            if (use.task == null) {
+                continue;
+            }
             long met = use.task.freeFrom & held;
             if (met != 0) {
                 int clean = cleans.minutes(met);
-                int missing = clean - idleBefore(inOrder, index);
+                int missing = clean - idle(before, use);
                 if (missing > 0) {
                     return missing;
                 }
                 held &= ~cleans.cleaned(clean);
             }
             held |= use.task.contains;
+            before = use;
         }
         return 0;
     }
 
-    private int idleBefore(List<Use> inOrder, int index) {
-        Use before = inOrder.get(index - 1);
-        Use use = inOrder.get(index);
+    /** The uses as if one more stood at {@code at}. */
+    private Use with(Use asked, int at, int index) {
+        return index == at ? asked : uses.get(index < at ? index : index - 1);
+    }
+
+    /** Idle minutes between two uses that follow each other in real time. */
+    private int idle(Use before, Use use) {
         return mirrored ? before.from - use.until : use.from - before.until;
     }
 
     void add(Task task, int from, int until) {
         uses.add(position(from), new Use(task, from, until));
+        minding += task.freeFrom != 0 ? 1 : 0;
     }
 
     void remove(int from) {
-        uses.remove(indexOf(from));
+        Use removed = uses.remove(indexOf(from));
+        minding -= removed.task.freeFrom != 0 ? 1 : 0;
     }
 
     void setUntil(int from, int until) {

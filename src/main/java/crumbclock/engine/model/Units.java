@@ -25,8 +25,9 @@ public final class Units {
 
     private final Task[] tasks;
     private final int[] parent;
-    /** Longest number of links from a task that waits for nothing, by task. */
-    private final int[] depth;
+    /** Tasks in an order in which each comes after those it waits for, and the place of each in it. */
+    private final Task[] inOrder;
+    private final int[] rank;
 
     /** @param ordersOfOwner orders that use a batch, by its owner number */
     Units(Task[] tasks, int orderCount, int[][] ordersOfOwner) {
@@ -40,7 +41,11 @@ public final class Units {
                 }
             }
         }
-        depth = depths();
+        inOrder = inOrder(tasks);
+        rank = new int[tasks.length];
+        for (int at = 0; at < inOrder.length; at++) {
+            rank[inOrder[at].index] = at;
+        }
         joinCycles();
         unitOf = new int[tasks.length];
         fine = units(ordersOfOwner);
@@ -85,16 +90,22 @@ public final class Units {
 
     /** Members of several units in an order in which each comes after those it waits for. */
     public Task[] inOrder(List<Task> members) {
-        return inOrder(members, depth);
+        int[] ranks = members.stream().mapToInt(task -> rank[task.index]).toArray();
+        Arrays.sort(ranks);
+        Task[] sorted = new Task[ranks.length];
+        Arrays.setAll(sorted, at -> inOrder[ranks[at]]);
+        return sorted;
     }
 
-    private static Task[] inOrder(List<Task> members, int[] depth) {
-        return members.stream()
+    /** By the longest number of links from a task that waits for nothing. */
+    private static Task[] inOrder(Task[] tasks) {
+        int[] depth = depths(tasks);
+        return Arrays.stream(tasks)
                 .sorted(Comparator.comparingInt((Task task) -> depth[task.index]).thenComparingInt(task -> task.index))
                 .toArray(Task[]::new);
     }
 
-    private int[] depths() {
+    private static int[] depths(Task[] tasks) {
         int[] depth = new int[tasks.length];
         int[] open = new int[tasks.length];
         List<Task> ready = new ArrayList<>();
@@ -236,7 +247,7 @@ public final class Units {
                 }
             }
             before.remove(unit);
-            units[unit] = new Unit(unit, inOrder(members.get(unit), depth),
+            units[unit] = new Unit(unit, inOrder(members.get(unit)),
                     ascending(before), ascending(orders), ascending(serves));
         }
         return units;
