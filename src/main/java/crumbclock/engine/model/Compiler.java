@@ -255,19 +255,23 @@ final class Compiler {
 
     /** Rule R16: all work on an order's cakes is over when its hand-over begins, whether or not a wait says so. */
     private void endsBeforeHandOver(Map<Task, List<Link>> before, Map<Task, List<Link>> after) {
+        Map<String, List<Task>> tasksOfOwner = new HashMap<>();
+        for (Task task : tasks) {
+            tasksOfOwner.computeIfAbsent(task.step.ownerId(), key -> new ArrayList<>()).add(task);
+        }
         for (Order order : problem.orders()) {
             Task door = taskById.get(order.handOver().stepId());
             if (door == null) {
                 continue;
             }
-            for (Task task : tasks) {
-                boolean isCakes = task != door && order.cakes().stream().anyMatch(cake -> cake.id().equals(task.step.ownerId()));
-                if (isCakes && !(mirrored ? before : after).containsKey(task)) {
-                    Link link = mirrored ? new Link(door, task, 0, Integer.MAX_VALUE) : new Link(task, door, 0, Integer.MAX_VALUE);
-                    after.computeIfAbsent(link.from(), key -> new ArrayList<>()).add(link);
-                    before.computeIfAbsent(link.to(), key -> new ArrayList<>()).add(link);
-                }
-            }
+            order.cakes().stream().flatMap(cake -> tasksOfOwner.getOrDefault(cake.id(), List.of()).stream())
+                    .filter(task -> task != door && !(mirrored ? before : after).containsKey(task))
+                    .sorted(Comparator.comparingInt(task -> task.index))
+                    .forEach(task -> {
+                        Link link = mirrored ? new Link(door, task, 0, Integer.MAX_VALUE) : new Link(task, door, 0, Integer.MAX_VALUE);
+                        after.computeIfAbsent(link.from(), key -> new ArrayList<>()).add(link);
+                        before.computeIfAbsent(link.to(), key -> new ArrayList<>()).add(link);
+                    });
         }
     }
 
