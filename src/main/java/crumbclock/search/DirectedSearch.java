@@ -20,6 +20,7 @@ import crumbclock.engine.model.CompiledProblem;
 import crumbclock.search.model.DecodeDesk;
 import crumbclock.search.model.DecodeDesk.Weight;
 import crumbclock.search.model.OrderWay;
+import crumbclock.search.model.Tactics;
 import crumbclock.search.model.UnitRef;
 import crumbclock.search.model.WorkOrder;
 import crumbclock.search.model.WorkPlan;
@@ -27,24 +28,18 @@ import crumbclock.search.model.WorkPlanScore;
 import crumbclock.search.move.OrderMoves;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 
 /**
- * Searches one direction: simulated annealing over the order of work, first in a few short phases with fresh starts,
- * then in two longer ones, cooling more slowly, from the best plan so far.
+ * Searches one direction: simulated annealing over the order of work, in phases ({@link Tactics}), the last ones longer, cooling
+ * more slowly, from the best plan so far.
  *
  * <p>The search weighs quick decodes, which may break something; a new best that does is mended before it counts.
  * What the mending found out (orders that need another way or are not possible, tasks that must not start too early)
  * holds for the quick decodes of the next phase.
  */
 final class DirectedSearch {
-
-    /**
-     * Shares of the budget. The first phases start afresh, each from another order of work, because what a search
-     * settles early (which evening a cake is made) it hardly changes later; the last two go on from the best.
-     */
-    private static final int[] PHASES = {1, 1, 1, 1, 1, 1, 4, 8};
-    private static final int FRESH_STARTS = 6;
 
     /** A plan that breaks more minutes than this is not worth mending. */
     private static final int MOST_BROKEN = 600;
@@ -54,7 +49,10 @@ final class DirectedSearch {
     private static final int FRESH_SAMPLES = 12;
     /** Samples × units: a thousand cakes need their first plan soon. */
     private static final int SAMPLED_UNITS = 6_000;
+    /** Larger kitchens get their first plan from one start order: mending a bad one may take longer than all the search. */
+    private static final int MOST_UNITS_OF_ALL_STARTS = 400;
 
+    private final Tactics tactics;
     private final DecodeDesk desk;
     private final boolean[] hopeless;
     private final SearchLimits limits;
@@ -67,7 +65,8 @@ final class DirectedSearch {
     private Timetable bestTimetable;
 
     DirectedSearch(CompiledProblem compiled, SearchLimits limits, Progress progress) {
-        this.desk = new DecodeDesk(compiled);
+        this.tactics = Tactics.of(compiled);
+        this.desk = new DecodeDesk(compiled, tactics.fineness());
         this.hopeless = new boolean[compiled.orders.length];
         this.limits = limits;
         this.progress = progress;
@@ -76,8 +75,9 @@ final class DirectedSearch {
     /** First orders of work; afterwards there is a result, whatever happens next. */
     void begin() {
         List<int[]> orders = StartOrders.of(desk.compiled());
-        orders.forEach(this::keepMended);
-        for (int order = 0; order < hopeless.length; order++) {
+        boolean all = desk.compiled().units.fine.length <= MOST_UNITS_OF_ALL_STARTS;
+        orders.stream().limit(all ? orders.size() : 1).forEach(this::keepMended);
+        for (int order = 0; order < hopeless.length && !progress.stopAsked(); order++) {
             hopeless[order] = bestWays[order] == Decoder.LEFT_OUT && !desk.isPossibleAlone(orders.get(0), order);
         }
         sample();
@@ -127,8 +127,8 @@ final class DirectedSearch {
     }
 
     private void keepMended(int[] order) {
-        Cost cost = desk.mend(order);
-        if (keep(order, cost, desk.decoder().ways(), desk.decoder().bounds())) {
+        Optional<Cost> cost = desk.mend(order, () -> best != null && progress.stopAsked());
+        if (cost.isPresent() && keep(order, cost.get(), desk.decoder().ways(), desk.decoder().bounds())) {
             bestTimetable = new TimetableBuilder(desk.decoder()).build();
         }
     }
@@ -141,25 +141,19 @@ final class DirectedSearch {
             bestWays = ways;
             bestBounds = bounds;
             bestCost = cost;
-            progress.improved(desk.decoder().schedules(), cost);
+            progress.improved(desk.schedules(), cost);
         }
         return better;
     }
 
-    /** Number of phases. */
-    static int phases() {
-        return PHASES.length;
-    }
-
-    /** Whether a phase goes on from the best plan; before that, it is too early to compare directions. */
-    static boolean goesOn(int phase) {
-        return phase >= FRESH_STARTS;
+    Tactics tactics() {
+        return tactics;
     }
 
     /** Searches for the phase's share of the limits, or until the listener wants to stop. */
     void run(int phase) {
         if (best.length > 1 && !progress.stopAsked()) {
-            run(PHASES[phase], Arrays.stream(PHASES).sum(), phase);
+            run(tactics.phases()[phase], Arrays.stream(tactics.phases()).sum(), phase);
         }
     }
 
@@ -182,7 +176,7 @@ final class DirectedSearch {
     }
 
     private void run(int share, int whole, int phase) {
-        boolean fresh = phase > 0 && !goesOn(phase);
+        boolean fresh = phase > 0 && !tactics.goesOn(phase);
         int[] start = fresh ? promising(new Random(limits.seed() + phase), FRESH_SAMPLES) : best;
         int[] bounds = fresh ? new int[bestBounds.length] : bestBounds;
         desk.bound(bounds);
@@ -216,7 +210,9 @@ final class DirectedSearch {
         Weights weights = desk.compiled().problem.weights();
         TerminationConfig end = new TerminationConfig();
         if (limits.mostSteps() != Long.MAX_VALUE) {
-            end.setMoveCountLimit(Math.max(1, limits.mostSteps() * share / whole));
+            // a move that pushes all steps back and forth takes a timetable more
+            long moves = limits.mostSteps() * 1000 / (1000 + tactics.moves().justified());
+            end.setMoveCountLimit(Math.max(1, moves * share / whole));
         }
         if (limits.mostMillis() != Long.MAX_VALUE) {
             end.setMillisecondsSpentLimit(Math.max(1, limits.mostMillis() * share / whole));
@@ -225,9 +221,10 @@ final class DirectedSearch {
         if (limits.unimprovedMillis() != Long.MAX_VALUE && bestCost.medium() == 0) {
             end.setUnimprovedMillisecondsSpentLimit(limits.unimprovedMillis());
         }
-        // a few broken minutes, ten late minutes, and two hours of a weak wish
+        // a few broken minutes, ten late minutes, and what the tactics say of the wishes
+        double wishes = (double) tactics.staleMinutes() * weights.staleMinute() + tactics.stepShare() * stepMinutes() * weights.endMinute();
         String temperature = "10hard/" + Math.max(1, 10 * weights.lateMinute()) + "medium/"
-                + Math.max(1, 120 * weights.staleMinute() + stepMinutes() * weights.endMinute()) + "soft";
+                + Math.max(1, Math.round(tactics.fineness() * wishes)) + "soft";
         return new SolverConfig()
                 .withSolutionClass(WorkPlan.class)
                 .withEntityClasses(WorkOrder.class, OrderWay.class)
@@ -253,7 +250,7 @@ final class DirectedSearch {
     }
 
     long schedules() {
-        return desk.decoder().schedules();
+        return desk.schedules();
     }
 
     /** The best timetable. */

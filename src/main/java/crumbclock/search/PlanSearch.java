@@ -3,6 +3,7 @@ package crumbclock.search;
 import crumbclock.domain.problem.Problem;
 import crumbclock.engine.cost.Cost;
 import crumbclock.engine.model.CompiledProblem;
+import crumbclock.search.model.Tactics;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 
@@ -12,7 +13,8 @@ import java.util.concurrent.CompletionException;
  * <p>Two searches run side by side, phase by phase: forward from the problem's start, which is good when time is
  * short, and backward from the hand-overs, which keeps cakes fresh when there is time enough. Neither always wins. Where one is
  * still behind in lateness, or far behind in wishes, after the fresh starts, it gives way to a second search in the direction of the other. Searches meet
- * between phases only and ties go to the first, so that the answer does not depend on which thread was faster.
+ * between phases only and ties go to the first, so that the answer does not depend on which thread was faster. A single project
+ * has two searches forward, with different random choices.
  */
 public final class PlanSearch {
 
@@ -24,15 +26,21 @@ public final class PlanSearch {
      * in which no order is possible.
      */
     public static SearchResult search(Problem problem, SearchLimits limits, SearchListener listener) {
-        Progress progress = new Progress(listener);
+        Progress progress = new Progress(listener, limits);
         DirectedSearch first = new DirectedSearch(CompiledProblem.of(problem, false), limits, progress);
-        DirectedSearch second = new DirectedSearch(CompiledProblem.of(problem, true), limits, progress);
         first.begin();
-        second.begin();
+        Tactics tactics = first.tactics();
+        DirectedSearch second;
+        if (tactics.forwardOnly()) {
+            second = first.companion();
+        } else {
+            second = new DirectedSearch(CompiledProblem.of(problem, true), limits, progress);
+            second.begin();
+        }
         long schedules = 0;
-        for (int phase = 0; phase < DirectedSearch.phases(); phase++) {
+        for (int phase = 0; phase < tactics.phases().length; phase++) {
             runBoth(first, second, phase);
-            if (!DirectedSearch.goesOn(phase + 1)) {
+            if (!tactics.goesOn(phase + 1)) {
                 // too early to tell: backward often finds its way only after some time, and then is the better one
                 continue;
             }
@@ -46,6 +54,19 @@ public final class PlanSearch {
         }
         boolean secondWins = second.bestCost().compareTo(first.bestCost()) < 0;
         return (secondWins ? second : first).result(schedules + first.schedules() + second.schedules());
+    }
+
+    /**
+     * One search by itself, forward, on the calling thread: what published benchmarks that count schedules ask for. The step limit
+     * is about all schedules, the first few included.
+     */
+    public static SearchResult alone(Problem problem, SearchLimits limits, SearchListener listener) {
+        DirectedSearch search = new DirectedSearch(CompiledProblem.of(problem, false), limits, new Progress(listener, limits));
+        search.begin();
+        for (int phase = 0; phase < search.tactics().phases().length; phase++) {
+            search.run(phase);
+        }
+        return search.result(search.schedules());
     }
 
     /**

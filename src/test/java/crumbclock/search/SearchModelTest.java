@@ -28,7 +28,7 @@ class SearchModelTest {
         // given
         CompiledProblem compiled = CompiledProblem.of(RandomKitchens.of(seed), mirrored);
         SearchLimits limits = SearchLimits.ofSteps(seed, STEPS);
-        SolverConfig config = new DirectedSearch(compiled, limits, new Progress(SearchListener.SILENT)).config(1, 1, 0)
+        SolverConfig config = new DirectedSearch(compiled, limits, new Progress(SearchListener.SILENT, limits)).config(1, 1, 0)
                 .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
         DecodeDesk desk = new DecodeDesk(compiled);
         int[] natural = IntStream.range(0, compiled.units.fine.length).toArray();

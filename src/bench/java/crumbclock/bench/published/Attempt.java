@@ -18,9 +18,17 @@ public record Attempt(int end, long schedules, double seconds) {
 
     public static final int NONE = -1;
 
-    /** Searches within the budget. The answer is what stood when the budget was used up. */
+    /** Both searches side by side, within the budget. The answer is what stood when the budget was used up. */
     static Attempt within(Problem problem, int minutesPerUnit, SearchLimits limits, Budget budget) {
-        SearchResult result = PlanSearch.search(problem, limits, budget);
+        return of(PlanSearch.search(problem, limits, budget), problem, minutesPerUnit, budget);
+    }
+
+    /** The same by one search alone, whose schedules are counted one after the other. */
+    static Attempt alone(Problem problem, int minutesPerUnit, SearchLimits limits, Budget budget) {
+        return of(PlanSearch.alone(problem, limits, budget), problem, minutesPerUnit, budget);
+    }
+
+    private static Attempt of(SearchResult result, Problem problem, int minutesPerUnit, Budget budget) {
         double seconds = budget.seconds();
         boolean possible = result.timetable().outcomes().stream().allMatch(Outcome::possible);
         if (possible && !Audit.audit(problem, result.timetable()).isSound()) {

@@ -2,13 +2,12 @@ package crumbclock.bench.published;
 
 import crumbclock.bench.Stopwatch;
 import crumbclock.engine.cost.Cost;
-import crumbclock.search.SearchLimits;
 import crumbclock.search.SearchListener;
 import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * Ends a search by schedules or by the clock, and when a value is reached that cannot be bettered. The one place that
- * counts schedules: those of both directions, by how often the search asks, before each, whether to stop.
+ * counts schedules, by how often the search asks, before each, whether to stop: of all searches that run side by side.
  */
 final class Budget implements SearchListener {
 
@@ -33,11 +32,6 @@ final class Budget implements SearchListener {
     /** So many seconds, or until the wishes cost no more than {@code goal} points. */
     static Budget ofSeconds(double mostSeconds, long goal) {
         return new Budget(Long.MAX_VALUE, mostSeconds, goal);
-    }
-
-    /** The limits that tell the search how to cool down: each direction gets half. */
-    static SearchLimits limits(long seed, long mostSchedules) {
-        return SearchLimits.ofSteps(seed, Math.max(1, mostSchedules / 2));
     }
 
     @Override

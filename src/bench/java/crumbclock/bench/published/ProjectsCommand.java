@@ -7,6 +7,7 @@ import crumbclock.bench.Table;
 import crumbclock.domain.problem.Problem;
 import crumbclock.outside.PublishedFiles;
 import crumbclock.outside.PublishedProblems;
+import crumbclock.search.SearchLimits;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,10 +29,10 @@ public final class ProjectsCommand implements Callable<Integer> {
     private Path folder;
 
     @Option(names = "--schedules", split = ",", defaultValue = "1000,5000", paramLabel = "N",
-            description = "Budgets, parted by commas; both directions count (default: ${DEFAULT-VALUE}).")
+            description = "Budgets, parted by commas (default: ${DEFAULT-VALUE}).")
     private List<Long> budgets;
 
-    @Option(names = "--minutes-per-unit", defaultValue = "60", paramLabel = "N",
+    @Option(names = "--minutes-per-unit", defaultValue = "1", paramLabel = "N",
             description = "Minutes that a unit of the instance's time lasts (default: ${DEFAULT-VALUE}).")
     private int minutesPerUnit;
 
@@ -84,7 +85,7 @@ public final class ProjectsCommand implements Callable<Integer> {
     private InstanceRow measure(String name, KnownValues known, long schedules) {
         Problem problem = PublishedProblems.of(PublishedFiles.project(name, PublishedFiles.text(folder.resolve(name)))
                 .inMinutes(minutesPerUnit));
-        Attempt attempt = Attempt.within(problem, minutesPerUnit, Budget.limits(options.seed(), schedules),
+        Attempt attempt = Attempt.alone(problem, minutesPerUnit, SearchLimits.ofSteps(options.seed(), schedules),
                 Budget.ofSchedules(schedules));
         if (attempt.end() < known.value(name, "lower_bound")) {
             throw new IllegalStateException(name + ": a makespan of " + attempt.end() + " cannot be");

@@ -48,4 +48,10 @@ public record Weights(int lateMinute, int lateOrder, int notPossible, int buffer
             7 * 60, 22 * 60,
             2, // a moved step has to be told, and told again when it matters; twice a minute less fresh
             20); // handing work over takes longer than moving it by a few minutes
+
+    /** Whether no wish costs anything but that all work ends early (W07). */
+    public boolean onlyTheEnd() {
+        return endMinute > 0 && bufferMinute + staleMinute + spreadMinute + oddHourMinute + unevenMinute + workChange + cakeChange
+                + extraFinisher + heatUp + ovenMinute + behind + movedMinute + otherHands == 0;
+    }
 }

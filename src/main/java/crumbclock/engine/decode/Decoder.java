@@ -5,6 +5,7 @@ import crumbclock.engine.model.CompiledOrder;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.engine.model.Task;
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 
 /**
  * Makes a timetable from an order of work: serial schedule generation over units.
@@ -102,6 +103,14 @@ public final class Decoder {
         return reasonTask[order];
     }
 
+    /** Copies abstract starts and ends of the last timetable, by task; −1 where a task has no place. */
+    public void copyTimes(int[] starts, int[] ends) {
+        for (int task = 0; task < starts.length; task++) {
+            starts[task] = board.placed[task] ? board.start[task] : -1;
+            ends[task] = board.placed[task] ? board.end[task] : -1;
+        }
+    }
+
     /** First abstract minute of each unit in the last decode; the horizon for units that were left out. */
     public int[] unitStarts() {
         int[] starts = new int[compiled.units.fine.length];
@@ -117,8 +126,18 @@ public final class Decoder {
 
     /** Decodes all orders and mends what does not work out. {@code sequence} holds each unit's index once. */
     public void decode(int[] sequence) {
+        decode(sequence, () -> false);
+    }
+
+    /**
+     * The same, unless it takes too long.
+     *
+     * @param giveUp asked before each attempt
+     * @return false when it was given up; what it decoded so far is no timetable
+     */
+    public boolean decode(int[] sequence, BooleanSupplier giveUp) {
         Arrays.fill(way, compiled.mirrored ? BUFFERED : SPLIT);
-        mend(sequence);
+        return mend(sequence, giveUp);
     }
 
     /** The same for the wanted orders only, by order index; the others are left out. */
@@ -126,7 +145,7 @@ public final class Decoder {
         for (int order = 0; order < way.length; order++) {
             way[order] = !wanted[order] ? LEFT_OUT : compiled.mirrored ? BUFFERED : SPLIT;
         }
-        mend(sequence);
+        mend(sequence, () -> false);
     }
 
     /** How the orders had to be placed in the last decode, by order; for {@link #decodeOnce}. */
@@ -203,7 +222,7 @@ public final class Decoder {
         return stuckUnits;
     }
 
-    private void mend(int[] sequence) {
+    private boolean mend(int[] sequence, BooleanSupplier giveUp) {
         Arrays.fill(extraRelease, 0);
         Arrays.fill(reason, null);
         Arrays.fill(stuck, false);
@@ -213,6 +232,9 @@ public final class Decoder {
         int raises = 0;
         Outcome outcome = rounds.run(false);
         while (outcome != Outcome.PLACED) {
+            if (giveUp.getAsBoolean()) {
+                return false;
+            }
             schedules++;
             if (outcome == Outcome.RAISE && raises++ < MOST_RAISES) {
                 // a little further each time, or it would creep minute by minute
@@ -227,6 +249,7 @@ public final class Decoder {
             outcome = rounds.run(false);
         }
         stuckUnits = 0;
+        return true;
     }
 
     private void begin(int[] sequence) {

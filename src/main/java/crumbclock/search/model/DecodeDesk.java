@@ -6,10 +6,17 @@ import crumbclock.engine.decode.CostMeter;
 import crumbclock.engine.decode.Decoder;
 import crumbclock.engine.model.CompiledOrder;
 import crumbclock.engine.model.CompiledProblem;
+import crumbclock.engine.model.Task;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * Where one search has its orders of work decoded and weighed. Not thread-safe: one for each search.
+ *
+ * <p>A search of a single project weighs more finely than it costs: of two timetables that end at the same minute the one whose
+ * steps end earlier in the mean is lighter, since it is nearer to ending earlier as a whole.
  */
 public final class DecodeDesk {
 
@@ -39,12 +46,27 @@ public final class DecodeDesk {
         }
     }
 
+    private final int fineness;
+    private final int[] taskStarts;
+    private final int[] taskEnds;
+    /** For the other direction; made when it is first asked for. */
+    private Decoder counterpart;
+
+    /** Weighs in points of cost. */
     public DecodeDesk(CompiledProblem compiled) {
+        this(compiled, 1);
+    }
+
+    /** @param fineness points of weight for one point of cost */
+    public DecodeDesk(CompiledProblem compiled, int fineness) {
+        this.fineness = fineness;
         decoder = new Decoder(compiled);
         meter = new CostMeter(decoder);
         sequence = new int[compiled.units.fine.length];
         ways = new int[compiled.orders.length];
         bounds = new int[compiled.tasks.length];
+        taskStarts = new int[compiled.tasks.length];
+        taskEnds = new int[compiled.tasks.length];
     }
 
     /** Sets what is run before every quick decode: the search hangs its stop on it. */
@@ -65,6 +87,56 @@ public final class DecodeDesk {
     public Cost mend(int[] order) {
         decoder.decode(order);
         return meter.measure();
+    }
+
+    /** The same; empty when it was given up. */
+    public Optional<Cost> mend(int[] order, BooleanSupplier giveUp) {
+        return decoder.decode(order, giveUp) ? Optional.of(meter.measure()) : Optional.empty();
+    }
+
+    /** Timetables made, in both directions. */
+    public long schedules() {
+        return decoder.schedules() + (counterpart == null ? 0 : counterpart.schedules());
+    }
+
+    /**
+     * Forward-backward improvement (Li and Willis 1992; Tormos and Lova 2001): all steps pushed as far back as they go, in the
+     * order of their ends, and then forward again, in the order of their new starts.
+     *
+     * @param ends of a timetable with all tasks in it, abstract, by task
+     * @return an order of work for this direction
+     */
+    public int[] justified(int[] ends) {
+        if (counterpart == null) {
+            counterpart = new Decoder(CompiledProblem.of(compiled().problem, !compiled().mirrored));
+        }
+        watcher.run();
+        int[] starts = new int[ends.length];
+        int[] newEnds = new int[ends.length];
+        int[] free = new int[compiled().orders.length];
+        Arrays.fill(free, Decoder.SPLIT);
+        counterpart.decodeOnce(byEnds(counterpart.compiled(), ends), free, new int[ends.length]);
+        counterpart.copyTimes(starts, newEnds);
+        return byEnds(compiled(), newEnds);
+    }
+
+    /** Units in the order in which they start, seen from where the other direction ends. */
+    private static int[] byEnds(CompiledProblem compiled, int[] endsInOther) {
+        int count = compiled.units.fine.length;
+        long[] keys = new long[count];
+        for (int unit = 0; unit < count; unit++) {
+            int first = compiled.horizon;
+            for (Task task : compiled.units.fine[unit].members()) {
+                if (endsInOther[task.index] >= 0) {
+                    first = Math.min(first, compiled.horizon - endsInOther[task.index]);
+                }
+            }
+            keys[unit] = (long) first << Integer.SIZE | unit;
+        }
+        Arrays.sort(keys);
+        int[] order = new int[count];
+        Arrays.setAll(order, at -> (int) keys[at]);
+        return order;
     }
 
     /** Decodes once more what a quick decode found sound. */
@@ -124,6 +196,21 @@ public final class DecodeDesk {
         decoder.decodeOnce(order, orderWays, bounds);
         Cost cost = meter.measure();
         return new Weight(decoder.brokenMinutes(), new Cost(cost.medium() - stuckRelief(),
-                cost.soft() + (long) STUCK_UNIT * decoder.stuckUnits()));
+                fineness * (cost.soft() + (long) STUCK_UNIT * decoder.stuckUnits()) + meanEnd()));
+    }
+
+    /** 0 to {@link #fineness} − 1: when steps end in the mean, as a share of when the last one does. */
+    private long meanEnd() {
+        if (fineness == 1) {
+            return 0;
+        }
+        decoder.copyTimes(taskStarts, taskEnds);
+        long sum = 0;
+        int last = 1;
+        for (int end : taskEnds) {
+            sum += end;
+            last = Math.max(last, end);
+        }
+        return fineness * Math.max(0, sum) / ((long) taskEnds.length * last + 1);
     }
 }

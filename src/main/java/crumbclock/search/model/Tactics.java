@@ -1,0 +1,56 @@
+package crumbclock.search.model;
+
+import crumbclock.engine.model.CompiledProblem;
+
+/**
+ * How a search goes about a problem. With several orders it is about who comes first, and on which evening. Where all work
+ * belongs to one order, and nothing is wished but that it ends early, it is a single project: what matters is the chain of steps that
+ * holds up the end.
+ *
+ * <p>The figures come from measurement; DEVELOPERS.md says on what.
+ *
+ * @param phases      shares of the budget
+ * @param freshStarts so many phases start from another order of work; the others go on from the best
+ * @param moves       how often which kind of move is made
+ * @param fineness    points of the weight for one point of cost: room for telling equal costs apart
+ * @param staleMinutes of the weakest wish that may be given up at first
+ * @param stepShare   share of a mean step by which the end may be put off at first
+ */
+public record Tactics(int[] phases, int freshStarts, Moves moves, int fineness, int staleMinutes, double stepShare) {
+
+    /**
+     * Out of a thousand moves; the rest are shifts of one unit.
+     *
+     * @param justified    everything as late as it can be, and then as early again (forward-backward improvement)
+     * @param chained      a unit put right before, or behind, the one it waits for
+     * @param byTime       the list put in the order of its timetable
+     * @param ways         another way for an order
+     * @param wholeOrders  all units of an order
+     * @param exchanges    two units
+     */
+    public record Moves(int justified, int chained, int byTime, int ways, int wholeOrders, int exchanges) {
+    }
+
+    /**
+     * The first phases start afresh, because what a search settles early (which evening a cake is made) it hardly changes
+     * later.
+     */
+    private static final Tactics ORDERS = new Tactics(new int[] {1, 1, 1, 1, 1, 1, 4, 8}, 6, new Moves(0, 0, 15, 60, 150, 150), 1,
+            120, 1);
+    private static final Tactics PROJECT = new Tactics(new int[] {1, 4, 10}, 1, new Moves(60, 300, 15, 0, 0, 0), 20, 0, 0.25);
+
+    /** Those that suit the problem. */
+    public static Tactics of(CompiledProblem compiled) {
+        return compiled.orders.length == 1 && compiled.problem.weights().onlyTheEnd() ? PROJECT : ORDERS;
+    }
+
+    /** Whether all is one project: backward it would only end at the horizon. */
+    public boolean forwardOnly() {
+        return this == PROJECT;
+    }
+
+    /** Whether a phase goes on from the best plan; before that, it is too early to compare directions. */
+    public boolean goesOn(int phase) {
+        return phase >= freshStarts;
+    }
+}

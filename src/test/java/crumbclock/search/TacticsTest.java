@@ -1,0 +1,46 @@
+package crumbclock.search;
+
+import static crumbclock.fixture.OrderBuilder.anOrder;
+import static crumbclock.fixture.PersonBuilder.aPerson;
+import static crumbclock.fixture.ProblemBuilder.aProblem;
+import static crumbclock.fixture.StepBuilder.handsOn;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crumbclock.domain.problem.Problem;
+import crumbclock.domain.problem.Weights;
+import crumbclock.engine.model.CompiledProblem;
+import crumbclock.fixture.ProblemBuilder;
+import crumbclock.search.model.Tactics;
+import org.junit.jupiter.api.Test;
+
+class TacticsTest {
+
+    private static final Weights ONLY_THE_END = new Weights(0, 0, Weights.DEFAULT.notPossible(), 0, 0, 0, 0, 0, 0, 0, 0, 0,
+            0, 0, 1, 0, 1440, 0, 0);
+
+    @Test
+    void one_order_in_which_only_the_end_costs_is_searched_forward_only() {
+        Problem problem = kitchen().weights(ONLY_THE_END).build();
+
+        assertThat(Tactics.of(CompiledProblem.of(problem, false)).forwardOnly()).isTrue();
+    }
+
+    /** A single cake still wants to be fresh: backward finds that. */
+    @Test
+    void one_order_with_the_usual_wishes_is_searched_in_both_directions() {
+        assertThat(Tactics.of(CompiledProblem.of(kitchen().build(), false)).forwardOnly()).isFalse();
+    }
+
+    @Test
+    void two_orders_are_searched_in_both_directions() {
+        Problem problem = kitchen().step(handsOn("B/mix", 10)).order(anOrder("P").cake("B", "B/mix").setAsideBy(300))
+                .weights(ONLY_THE_END).build();
+
+        assertThat(Tactics.of(CompiledProblem.of(problem, false)).forwardOnly()).isFalse();
+    }
+
+    private static ProblemBuilder kitchen() {
+        return aProblem().horizon(600).person(aPerson("ana").onShift(0, 600)).step(handsOn("A/mix", 10))
+                .order(anOrder("O").cake("A", "A/mix").setAsideBy(300));
+    }
+}
