@@ -72,15 +72,23 @@ final class DirectedSearch {
         this.progress = progress;
     }
 
-    /** First orders of work; afterwards there is a result, whatever happens next. */
-    void begin() {
+    /**
+     * First orders of work; afterwards there is a result, whatever happens next.
+     *
+     * @return false when another search has a plan and the time was up before this one had its own
+     */
+    boolean begin() {
         List<int[]> orders = StartOrders.of(desk.compiled());
         boolean all = desk.compiled().units.fine.length <= MOST_UNITS_OF_ALL_STARTS;
         orders.stream().limit(all ? orders.size() : 1).forEach(this::keepMended);
+        if (best == null) {
+            return false;
+        }
         for (int order = 0; order < hopeless.length && !progress.stopAsked(); order++) {
             hopeless[order] = bestWays[order] == Decoder.LEFT_OUT && !desk.isPossibleAlone(orders.get(0), order);
         }
         sample();
+        return true;
     }
 
     /** Weighs orders of work by chance, as many as cost little, and mends the most promising. */
@@ -127,7 +135,7 @@ final class DirectedSearch {
     }
 
     private void keepMended(int[] order) {
-        Optional<Cost> cost = desk.mend(order, () -> best != null && progress.stopAsked());
+        Optional<Cost> cost = desk.mend(order, () -> progress.hasPlan() && progress.stopAsked());
         if (cost.isPresent() && keep(order, cost.get(), desk.decoder().ways(), desk.decoder().bounds())) {
             bestTimetable = new TimetableBuilder(desk.decoder()).build();
         }

@@ -30,12 +30,10 @@ public final class PlanSearch {
         DirectedSearch first = new DirectedSearch(CompiledProblem.of(problem, false), limits, progress);
         first.begin();
         Tactics tactics = first.tactics();
-        DirectedSearch second;
-        if (tactics.forwardOnly()) {
-            second = first.companion();
-        } else {
-            second = new DirectedSearch(CompiledProblem.of(problem, true), limits, progress);
-            second.begin();
+        DirectedSearch second = first.companion();
+        if (!tactics.forwardOnly() && !progress.stopAsked()) {
+            DirectedSearch backward = new DirectedSearch(CompiledProblem.of(problem, true), limits, progress);
+            second = backward.begin() ? backward : second;
         }
         long schedules = 0;
         for (int phase = 0; phase < tactics.phases().length; phase++) {

@@ -26,6 +26,11 @@ final class Progress {
         }
     }
 
+    /** Whether any of the searches has a plan that would be kept. */
+    synchronized boolean hasPlan() {
+        return best != null;
+    }
+
     boolean stopAsked() {
         return listener.stopAsked() || timed && System.nanoTime() - end >= 0;
     }
