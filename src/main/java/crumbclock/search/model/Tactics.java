@@ -1,11 +1,12 @@
 package crumbclock.search.model;
 
+import crumbclock.domain.work.Wait;
 import crumbclock.engine.model.CompiledProblem;
 
 /**
  * How a search goes about a problem. With several orders it is about who comes first, and on which evening. Where all work
- * belongs to one order, and nothing is wished but that it ends early, it is a single project: what matters is the chain of steps that
- * holds up the end.
+ * belongs to one order, nothing is wished but that it ends early, and no wait has a most, it is a single project: what matters is the
+ * chain of steps that holds up the end. Waits with a most are kept out because forward alone solves fewer of them (RCPSP/max).
  *
  * <p>The figures come from measurement; DEVELOPERS.md says on what.
  *
@@ -41,7 +42,9 @@ public record Tactics(int[] phases, int freshStarts, Moves moves, int fineness, 
 
     /** Those that suit the problem. */
     public static Tactics of(CompiledProblem compiled) {
-        return compiled.orders.length == 1 && compiled.problem.weights().onlyTheEnd() ? PROJECT : ORDERS;
+        boolean project = compiled.orders.length == 1 && compiled.problem.weights().onlyTheEnd()
+                && compiled.problem.waits().stream().noneMatch(Wait::hasMost);
+        return project ? PROJECT : ORDERS;
     }
 
     /** Whether all is one project: backward it would only end at the horizon. */
