@@ -13,7 +13,7 @@ public final class TimeOptions {
             description = "Most seconds for each instance (default: ${DEFAULT-VALUE}).")
     private int seconds;
 
-    @Option(names = "--minutes-per-unit", defaultValue = "1", paramLabel = "N",
+    @Option(names = "--minutes-per-unit", defaultValue = "60", paramLabel = "N",
             description = "Minutes that a unit of the instance's time lasts (default: ${DEFAULT-VALUE}).")
     private int minutesPerUnit;
 
