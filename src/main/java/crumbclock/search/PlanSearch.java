@@ -30,11 +30,7 @@ public final class PlanSearch {
         DirectedSearch first = new DirectedSearch(CompiledProblem.of(problem, false), limits, progress);
         first.begin();
         Tactics tactics = first.tactics();
-        DirectedSearch second = first.companion();
-        if (!tactics.forwardOnly() && !progress.stopAsked()) {
-            DirectedSearch backward = new DirectedSearch(CompiledProblem.of(problem, true), limits, progress);
-            second = backward.begin() ? backward : second;
-        }
+        DirectedSearch second = tactics.forwardOnly() || progress.stopAsked() ? first.companion() : backward(problem, limits, progress, first);
         long schedules = 0;
         for (int phase = 0; phase < tactics.phases().length; phase++) {
             runBoth(first, second, phase);
@@ -52,6 +48,12 @@ public final class PlanSearch {
         }
         boolean secondWins = second.bestCost().compareTo(first.bestCost()) < 0;
         return (secondWins ? second : first).result(schedules + first.schedules() + second.schedules());
+    }
+
+    /** A search backward; where time is up before it has a plan, another one forward. */
+    private static DirectedSearch backward(Problem problem, SearchLimits limits, Progress progress, DirectedSearch forward) {
+        DirectedSearch backward = new DirectedSearch(CompiledProblem.of(problem, true), limits, progress);
+        return backward.begin() ? backward : forward.companion();
     }
 
     /**

@@ -4,7 +4,7 @@ import crumbclock.engine.cost.Cost;
 
 /**
  * Passes on to the listener what is better than all that any of the searches has found, and ends them when the listener asks
- * for it, or their time is up. The only place that looks at the clock.
+ * for it, or their time is up. The only place of the search that looks at the clock.
  */
 final class Progress {
 
