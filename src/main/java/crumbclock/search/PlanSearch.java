@@ -58,7 +58,7 @@ public final class PlanSearch {
 
     /**
      * One search by itself, forward, on the calling thread: what published benchmarks that count schedules ask for. The step limit
-     * is about all schedules, the first few included.
+     * counts what moves make; the few schedules of start orders and mending come on top.
      */
     public static SearchResult alone(Problem problem, SearchLimits limits, SearchListener listener) {
         DirectedSearch search = new DirectedSearch(CompiledProblem.of(problem, false), limits, new Progress(listener, limits));
