@@ -1,5 +1,7 @@
 package crumbclock.cli;
 
+import crumbclock.app.replan.Replan;
+import crumbclock.report.html.PlanPage;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -29,6 +31,9 @@ public final class Main {
 
     public static void main(String[] args) {
         LIBRARIES.setLevel(Level.OFF);
+        if (args.length > 0 && args[0].equals(ReplanCommand.NAME)) {
+            ShortRun.beside(ShortRun::compileQuickly, Replan::prepare, PlanPage::prepare);
+        }
         var interrupt = new Interrupt();
         var surroundings = new Surroundings(stream(FileDescriptor.out, "stdout"), stream(FileDescriptor.err, "stderr"),
                 isTerminal(), System.getenv(TRACE) != null, interrupt);

@@ -18,6 +18,8 @@ import java.util.Map;
 /** The folder that a plan goes to. */
 final class PlanFiles {
 
+    private static final String PLAN = "plan.json";
+
     private final Path folder;
 
     private PlanFiles(Path folder) {
@@ -73,9 +75,15 @@ final class PlanFiles {
         write(folder, texts(problem, plan));
     }
 
-    /** The same for a plan made during the day, with what it changes. */
-    void write(Problem problem, Plan plan, DayNews news, DayState state) {
-        write(folder, texts(problem, plan, PlanPage.render(problem, plan, news), state));
+    /**
+     * The same for a plan made during the day, with what it changes.
+     *
+     * @return the text of its plan.json
+     */
+    String write(Problem problem, Plan plan, DayNews news, DayState state) {
+        Map<String, String> texts = texts(problem, plan, PlanPage.render(problem, plan, news), state);
+        write(folder, texts);
+        return texts.get(PLAN);
     }
 
     /** The files of one plan: name and text. */
@@ -85,7 +93,7 @@ final class PlanFiles {
 
     private static Map<String, String> texts(Problem problem, Plan plan, String page, DayState state) {
         Map<String, String> texts = new LinkedHashMap<>();
-        texts.put("plan.json", PlanJson.write(problem, plan, state));
+        texts.put(PLAN, PlanJson.write(problem, plan, state));
         texts.put("timetable.csv", TimetableCsv.write(problem, plan));
         texts.put("fridge.csv", FridgeCsv.write(problem, plan));
         texts.put("plan.html", page);

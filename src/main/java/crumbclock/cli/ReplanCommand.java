@@ -6,7 +6,6 @@ import crumbclock.domain.day.DayLog;
 import crumbclock.domain.problem.Problem;
 import crumbclock.domain.problem.ProblemClock;
 import crumbclock.engine.cost.Cost;
-import crumbclock.formats.plan.PlanJson;
 import crumbclock.report.text.NewsText;
 import crumbclock.report.text.PlanSummary;
 import crumbclock.search.SearchLimits;
@@ -24,7 +23,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Plans again while the day runs, and writes what is different. */
-@Command(name = "replan", mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false,
+@Command(name = ReplanCommand.NAME, mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false,
         description = {"Plans again from now on, with what has happened, and changes as little of the known plan as it must.",
             "Writes the same files as plan, into another folder than the known plan's, and keeps each plan in its history.",
             "Without --seconds and --steps it ends after as many steps as take a few seconds."},
@@ -35,10 +34,14 @@ import picocli.CommandLine.Spec;
             "130:ended with Ctrl-C; a plan found before that was written"})
 final class ReplanCommand implements Callable<Integer> {
 
+    static final String NAME = "replan";
+
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("EEE-HHmm", Locale.ENGLISH);
     private static final long NANOS = 1_000_000_000L;
-    /** Timetables that are made × steps of the problem: a few seconds. */
-    private static final long EFFORT = 900_000;
+    /** Timetables that are made × steps of the problem: a second for a handful of cakes, a few for dozens. */
+    private static final long EFFORT = 250_000;
+    private static final long LARGE_EFFORT = 900_000;
+    private static final int LARGE = 200;
 
     private final Surroundings surroundings;
 
@@ -79,6 +82,9 @@ final class ReplanCommand implements Callable<Integer> {
     public Integer call() {
         search.check(spec);
         Problem problem = Inputs.changed(problemFile, change.changes()).problem();
+        if (!search.isOpen() || problem.steps().size() > LARGE) {
+            ShortRun.compileWell();
+        }
         int minute = Inputs.now(now, problem.clock(), spec);
         KnownPlan known = Inputs.known(planFile, problem);
         DayLog log = Inputs.day(dayFile, known.problem(), minute);
@@ -90,8 +96,8 @@ final class ReplanCommand implements Callable<Integer> {
         try (Progress progress = Progress.of(surroundings, search.quiet(), search.seconds())) {
             made = Replan.replan(known.problem(), known.plan(), known.state(), log, minute, limits(problem), untilTimeIsUp(progress));
         }
-        files.write(made.problem(), made.plan(), made.news(), made.state());
-        history.add(now, reason.isEmpty() ? dayFile.getFileName().toString() : reason, PlanJson.write(made.problem(), made.plan(), made.state()));
+        String plan = files.write(made.problem(), made.plan(), made.news(), made.state());
+        history.add(now, reason.isEmpty() ? dayFile.getFileName().toString() : reason, plan);
         history.write(files.folder());
         if (!search.quiet()) {
             surroundings.out().print(NewsText.render(made.problem(), made.plan(), made.news()));
@@ -142,7 +148,8 @@ final class ReplanCommand implements Callable<Integer> {
     }
 
     private SearchLimits limits(Problem problem) {
-        return search.isOpen() ? SearchLimits.ofSteps(search.seed(), Math.max(200, EFFORT / Math.max(1, problem.steps().size())))
+        int steps = Math.max(1, problem.steps().size());
+        return search.isOpen() ? SearchLimits.ofSteps(search.seed(), Math.max(200, (steps > LARGE ? LARGE_EFFORT : EFFORT) / steps))
                 : search.limits();
     }
 }

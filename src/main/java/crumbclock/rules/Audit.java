@@ -19,6 +19,7 @@ import crumbclock.rules.fact.TimedStep;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /** Recomputes every rule and wish of a finished timetable. */
 public final class Audit {
@@ -51,6 +52,11 @@ public final class Audit {
             cost.add(costLine(Wish.W08.name(), Wish.W08.title(), false, analysis));
         }
         return new AuditResult(findings(analysis), cost, -analysis.score().mediumScore(), -analysis.score().softScore());
+    }
+
+    /** Builds what every audit needs; the first audit does it otherwise. */
+    public static void prepare() {
+        Objects.requireNonNull(Manager.INSTANCE);
     }
 
     private static List<Finding> findings(ScoreAnalysis<HardMediumSoftLongScore> analysis) {

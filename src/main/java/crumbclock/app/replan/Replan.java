@@ -11,6 +11,7 @@ import crumbclock.domain.plan.Plan;
 import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.FixedStep;
 import crumbclock.domain.problem.Problem;
+import crumbclock.engine.cost.Cost;
 import crumbclock.rules.Audit;
 import crumbclock.search.PlanSearch;
 import crumbclock.search.SearchLimits;
@@ -37,6 +38,7 @@ public final class Replan {
     private static final int ROUND = 2;
     /** Steps of a problem of which a search from scratch soon makes something; in a larger one it comes last. */
     private static final int SMALL = 200;
+    private static final long OTHER_SEED = 500_009L;
     /** Without a number of steps, so many for a search that ends by the clock. */
     private static final long MOST_SCHEDULES = 20_000;
 
@@ -62,6 +64,11 @@ public final class Replan {
         this.limits = limits;
         this.listener = listener;
         this.room = room;
+    }
+
+    /** Builds what planning again needs; otherwise it does so itself. */
+    public static void prepare() {
+        Audit.prepare();
     }
 
     /**
@@ -116,35 +123,36 @@ public final class Replan {
     }
 
     private Replanned run() {
+        var audit = Beside.begin(() -> Audit.audit(base, oldPlan.timetable()));
         Situation situation = Situation.of(base, old, log, now, before.lostAt(), List.of());
-        long known = Audit.audit(base, oldPlan.timetable()).mediumCost();
         keep(asItIs(situation));
+        long known = audit.get().mediumCost();
         if (!isGood(known)) {
             best = null;
+            boolean small = situation.problem().steps().size() <= SMALL;
+            // the way from scratch does not depend on the other, so that it may be gone beside it
+            var all = small ? Beside.begin(() -> found(situation, old, situation.toDo(), FULL)) : null;
             keep(shifted(situation, old, true));
             if (!isGood(known)) {
-                keep(shifted(situation, new OldPlan(best.timetable()), false));
+                var order = new OldPlan(best.timetable());
+                keep(shifted(situation, order, false));
+                if (small && !isGood(known) && !stopped()) {
+                    // where it ends hangs more on its first random choices than on its length
+                    keep(shifted(situation, order, false, OTHER_SEED));
+                }
             }
-            boolean small = situation.problem().steps().size() <= SMALL;
             if (small) {
-                all(situation);
+                keep(all.get());
             }
             if (!isGood(known)) {
                 startOver();
             }
-            if (!small) {
-                all(best.situation());
+            if (!small && isWorthwhile() && !stopped()) {
+                keep(found(best.situation(), old, best.situation().toDo(), FULL));
             }
             improve();
         }
         return finished();
-    }
-
-    /** Everything that is still to be done, at once. */
-    private void all(Situation situation) {
-        if (isWorthwhile() && !stopped()) {
-            keep(found(situation, old, situation.toDo(), FULL));
-        }
     }
 
     private boolean isGood(long known) {
@@ -152,6 +160,10 @@ public final class Replan {
     }
 
     private void keep(Candidate candidate) {
+        schedules += candidate.schedules();
+        if (candidate.isSound()) {
+            listener.improved(schedules, new Cost(candidate.audit().mediumCost(), candidate.audit().softCost()));
+        }
         if (best == null || candidate.compareTo(best) < 0) {
             best = candidate;
         }
@@ -196,17 +208,17 @@ public final class Replan {
         List<FixedStep> pins = Pins.of(situation.problem(), from, situation.happened(), now, freed);
         var rest = new RestProblem(situation.problem(), old, from, situation.happened(), now, pins, room);
         var result = PlanSearch.search(rest.problem(), part(share), SearchListener.stoppedBy(listener::stopAsked));
-        schedules += result.schedules();
-        listener.improved(schedules, result.cost());
         return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, result.timetable()),
                 result.schedules());
     }
 
     private Candidate shifted(Situation situation, OldPlan order, boolean held) {
+        return shifted(situation, order, held, 0);
+    }
+
+    private Candidate shifted(Situation situation, OldPlan order, boolean held, long plusSeed) {
         var rest = new RestProblem(situation.problem(), old, old, situation.happened(), now, List.of(), room);
-        var result = Shift.of(rest.problem(), situation, order, held, limits.seed(), Math.max(1, total() * SHIFT / WHOLE), this::stopped);
-        schedules += result.schedules();
-        listener.improved(schedules, result.cost());
+        var result = Shift.of(rest.problem(), situation, order, held, limits.seed() + plusSeed, Math.max(1, total() * SHIFT / WHOLE), this::stopped);
         return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, result.timetable()),
                 result.schedules());
     }

@@ -16,6 +16,11 @@ public final class PlanPage {
     private PlanPage() {
     }
 
+    /** Reads the page's template; the first page does it otherwise. */
+    public static void prepare() {
+        Templates.prepare(PAGE);
+    }
+
     /** @throws IllegalStateException when a template of the program is broken */
     public static String render(Problem problem, Plan plan) {
         return Templates.render(PAGE, new PageModel(new PlanView(problem, plan)).values());

@@ -36,6 +36,15 @@ public final class Templates {
         return configuration;
     }
 
+    /** Reads a template, which is kept. */
+    static void prepare(String template) {
+        try {
+            TEMPLATES.getTemplate(template);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /**
      * Fills a template.
      *
