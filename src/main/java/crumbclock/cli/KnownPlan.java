@@ -16,7 +16,7 @@ import java.util.Optional;
 /**
  * A plan from its file.
  *
- * @param problem as it stands in its file, with the batches that the plan makes a second time
+ * @param problem as it stands in its file, with the batches that the plan makes a second time and the repairs that it has
  * @param state   what else the plan differs in, when it was made while the day ran; otherwise {@link DayState#NONE}
  */
 record KnownPlan(Problem problem, Plan plan, DayState state) {
@@ -26,7 +26,8 @@ record KnownPlan(Problem problem, Plan plan, DayState state) {
         return SourceFile.read(file, log).flatMap(source -> {
             var own = new IssueLog();
             Optional<List<BatchAgain>> again = DayStates.again(source, base, own);
-            Problem problem = again.map(list -> DayProblem.again(base, list)).orElse(base);
+            Problem whole = again.map(list -> DayProblem.again(base, list)).orElse(base);
+            Problem problem = again.isEmpty() ? whole : DayProblem.repaired(whole, DayStates.repairs(source, whole, own));
             Optional<Plan> plan = again.isEmpty() ? Optional.empty() : PlanJson.read(source.name(), source.text(), problem, own);
             DayState state = again.isEmpty() ? DayState.NONE : DayStates.read(source, problem, own).orElse(DayState.NONE);
             own.sorted().forEach(log::add);

@@ -5,6 +5,7 @@ import crumbclock.domain.order.Order;
 import crumbclock.domain.work.ColdLimit;
 import crumbclock.domain.work.FreshnessWish;
 import crumbclock.domain.work.LifeLimit;
+import crumbclock.domain.work.Repair;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Wait;
 
@@ -16,7 +17,7 @@ import java.util.List;
  * @param steps batches as read, then orders as read: in each the cakes as read, then the hand-over
  */
 public record Expanded(List<Order> orders, List<Batch> batches, List<Step> steps, List<Wait> waits,
-        List<ColdLimit> coldLimits, List<LifeLimit> lifeLimits, List<FreshnessWish> freshnessWishes) {
+        List<ColdLimit> coldLimits, List<LifeLimit> lifeLimits, List<FreshnessWish> freshnessWishes, List<Repair> repairs) {
 
     public Expanded {
         orders = List.copyOf(orders);
@@ -26,5 +27,6 @@ public record Expanded(List<Order> orders, List<Batch> batches, List<Step> steps
         coldLimits = List.copyOf(coldLimits);
         lifeLimits = List.copyOf(lifeLimits);
         freshnessWishes = List.copyOf(freshnessWishes);
+        repairs = List.copyOf(repairs);
     }
 }

@@ -9,6 +9,7 @@ import crumbclock.domain.request.OrderRequest;
 import crumbclock.domain.work.ColdLimit;
 import crumbclock.domain.work.FreshnessWish;
 import crumbclock.domain.work.LifeLimit;
+import crumbclock.domain.work.Repair;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Wait;
 
@@ -36,6 +37,7 @@ public final class Expander {
     private final List<ColdLimit> coldLimits = new ArrayList<>();
     private final List<LifeLimit> lifeLimits = new ArrayList<>();
     private final List<FreshnessWish> wishes = new ArrayList<>();
+    private final List<Repair> repairs = new ArrayList<>();
     private final Map<String, String> batchEnds = new LinkedHashMap<>();
     private final Map<String, Stock.BatchContents> batchContents = new LinkedHashMap<>();
     private final Set<String> batchesMade = new TreeSet<>();
@@ -166,6 +168,7 @@ public final class Expander {
         steps.addAll(expansion.steps());
         waits.addAll(links.waits());
         lifeLimits.addAll(links.batchLives());
+        repairs.addAll(Repairs.of(work, expansion, links.waits()));
         return expansion;
     }
 
@@ -225,7 +228,13 @@ public final class Expander {
                 batches.stream().filter(batch -> batchesMade.contains(batch.id()))
                         .map(batch -> new Batch(batch.id(), batch.title())).toList(),
                 filled, waits,
-                coldLimits, lifeLimits, wishes);
+                coldLimits, lifeLimits, wishes, repairs.stream().map(repair -> filled(repair, contents)).toList());
+    }
+
+    /** A repair brings nothing in; what the thing contains by then, it handles. */
+    private static Repair filled(Repair repair, Contents contents) {
+        return new Repair(repair.fromStepId(), repair.toStepId(), repair.missed(),
+                repair.steps().stream().map(step -> step.withContains(contents.in(repair.fromStepId()))).toList(), repair.waits());
     }
 
     private Order order(OrderRequest order, Contents contents) {

@@ -64,7 +64,7 @@ final class Expansion {
     }
 
     private void makeCopy(Section section, int tier) {
-        var scope = tier == Made.ALL_TIERS ? order.scope() : order.scope().only(tier);
+        var scope = scope(tier);
         boolean first = true;
         for (StepTemplate template : section.steps()) {
             if (order.choices().allow(template)) {
@@ -74,7 +74,20 @@ final class Expansion {
         }
     }
 
+    /** A step that is not in the method's order, for the tier that another one is about; empty when the options leave it out. */
+    Optional<Step> beside(Made other, StepTemplate template) {
+        return order.choices().allow(template) ? step(other.section(), template, other.tier(), scope(other.tier()), false) : Optional.empty();
+    }
+
+    private Scope scope(int tier) {
+        return tier == Made.ALL_TIERS ? order.scope() : order.scope().only(tier);
+    }
+
     private void makeStep(Section section, StepTemplate template, int tier, Scope scope, boolean first) {
+        step(section, template, tier, scope, first).ifPresent(step -> made.add(new Made(section, template, tier, step)));
+    }
+
+    private Optional<Step> step(Section section, StepTemplate template, int tier, Scope scope, boolean first) {
         boolean oneOfSeveral = tier != Made.ALL_TIERS && order.scope().tiers().size() > 1;
         String part = oneOfSeveral ? "tier-" + (tier + 1) : isMain(section) ? "" : section.id();
         String name = oneOfSeveral ? template.name() + ", tier " + (tier + 1) : template.name();
@@ -86,11 +99,12 @@ final class Expansion {
         template.after().forEach(after -> contains.addAll(order.stock().contents().getOrDefault(
                 after.step().isEmpty() ? after.section() : sectionOf(after.step()).id(), Set.of())));
         try {
-            made.add(new Made(section, template, tier, StepMaker.make(template, scope,
+            return Optional.of(StepMaker.make(template, scope,
                     new StepMaker.Names(id(template.id(), tier), name, order.ownerId(), part),
-                    equipment(template, tier, scope), contains, order.freeFrom(), order.earliest())));
+                    equipment(template, tier, scope), contains, order.freeFrom(), order.earliest()));
         } catch (IllegalArgumentException unreadable) {
             fault.accept("method " + order.method().id() + ", step " + template.id() + ": " + unreadable.getMessage());
+            return Optional.empty();
         }
     }
 
@@ -121,7 +135,7 @@ final class Expansion {
 
     /** Equipment is given back by a later step of the same section, or by this one when that is not made. */
     private String until(StepTemplate template, NeedTemplate need, int tier) {
-        boolean made = sectionOf(template.id()).steps().stream()
+        boolean made = !need.until().isEmpty() && sectionOf(template.id()).steps().stream()
                 .anyMatch(later -> later.id().equals(need.until()) && order.choices().allow(later));
         return id(made ? need.until() : template.id(), tier);
     }

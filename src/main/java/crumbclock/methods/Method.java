@@ -15,10 +15,11 @@ import java.util.List;
  * @param lives      how long things keep
  * @param coldLimits how long things may be out of the cold
  * @param wishes     freshness wishes up to the hand-over
+ * @param repairs    what can be done when a wait was missed on the day
  */
 public record Method(String id, String title, String note, MethodKind kind, List<OptionTemplate> options,
         List<Section> sections, String finishStep, List<LifeTemplate> lives, List<ColdTemplate> coldLimits,
-        List<WishTemplate> wishes) {
+        List<WishTemplate> wishes, List<RepairTemplate> repairs) {
 
     public Method {
         id = Given.text(id);
@@ -31,5 +32,6 @@ public record Method(String id, String title, String note, MethodKind kind, List
         lives = Given.list(lives);
         coldLimits = Given.list(coldLimits);
         wishes = Given.list(wishes);
+        repairs = Given.list(repairs);
     }
 }

@@ -17,7 +17,9 @@ final class MethodCheck {
 
     private final Method method;
     private final Set<String> sections = new LinkedHashSet<>();
+    /** With those of repairs. */
     private final Set<String> steps = new LinkedHashSet<>();
+    private final Set<String> ownSteps = new LinkedHashSet<>();
     private final Map<String, Set<String>> options = new LinkedHashMap<>(IMPLIED);
     private final List<String> problems = new ArrayList<>();
 
@@ -31,6 +33,7 @@ final class MethodCheck {
         check.collectNames();
         check.checkSteps();
         check.checkLimits();
+        check.checkRepairs();
         return List.copyOf(check.problems);
     }
 
@@ -56,6 +59,14 @@ final class MethodCheck {
         if (steps.isEmpty()) {
             problem("it has no steps");
         }
+        ownSteps.addAll(steps);
+        for (RepairTemplate repair : method.repairs()) {
+            for (StepTemplate step : repair.steps()) {
+                if (!steps.add(step.id())) {
+                    problem("step " + step.id() + " stands there twice");
+                }
+            }
+        }
     }
 
     private void checkSteps() {
@@ -63,17 +74,42 @@ final class MethodCheck {
             var inSection = section.steps().stream().map(StepTemplate::id).toList();
             for (StepTemplate step : section.steps()) {
                 String where = "step " + step.id();
-                if ((step.work() == null) == (step.rest() == null)) {
-                    problem(where + " needs either work or rest");
-                }
+                checkKind(step, where);
                 step.after().forEach(after -> checkAfter(where, after));
                 step.needs().stream().map(NeedTemplate::until).filter(until -> !until.isEmpty())
                         .forEach(until -> known(where + ", until", until, inSection));
-                step.when().forEach((option, values) -> {
-                    known(where + ", when", option, options.keySet());
-                    values.forEach(value -> known(where + ", when " + option, value,
-                            options.getOrDefault(option, Set.of(value))));
-                });
+                checkWhen(step, where);
+            }
+        }
+    }
+
+    private void checkKind(StepTemplate step, String where) {
+        if ((step.work() == null) == (step.rest() == null)) {
+            problem(where + " needs either work or rest");
+        }
+    }
+
+    private void checkWhen(StepTemplate step, String where) {
+        step.when().forEach((option, values) -> {
+            known(where + ", when", option, options.keySet());
+            values.forEach(value -> known(where + ", when " + option, value, options.getOrDefault(option, Set.of(value))));
+        });
+    }
+
+    /** The steps of a repair stand by themselves, in their order, and bring nothing in. */
+    private void checkRepairs() {
+        for (RepairTemplate repair : method.repairs()) {
+            String first = repair.steps().isEmpty() ? "" : " " + repair.steps().get(0).id();
+            known("repair" + first + ", from", repair.from(), ownSteps);
+            known("repair" + first + ", to", repair.to(), ownSteps);
+            for (StepTemplate step : repair.steps()) {
+                String where = "step " + step.id();
+                checkKind(step, where);
+                checkWhen(step, where);
+                if (!step.after().isEmpty() || !step.contains().isEmpty() || step.needs().stream().anyMatch(need -> !need.until().isEmpty())
+                        || step.rest() != null && step.rest().oven() != null) {
+                    problem(where + " is part of a repair, which has no \"after\", no \"contains\", no \"until\" and no oven");
+                }
             }
         }
     }
@@ -82,27 +118,27 @@ final class MethodCheck {
         if (after.step().isEmpty()) {
             known(where + ", after section", after.section(), sections);
         } else {
-            known(where + ", after step", after.step(), steps);
+            known(where + ", after step", after.step(), ownSteps);
         }
     }
 
     private void checkLimits() {
         if (!method.finishStep().isEmpty()) {
-            known("finishStep", method.finishStep(), steps);
+            known("finishStep", method.finishStep(), ownSteps);
         }
-        var ends = new LinkedHashSet<>(steps);
+        var ends = new LinkedHashSet<>(ownSteps);
         ends.add(HAND_OVER);
         for (LifeTemplate life : method.lives()) {
-            known("life " + life.id() + ", from", life.from(), steps);
+            known("life " + life.id() + ", from", life.from(), ownSteps);
             known("life " + life.id() + ", to", life.to(), ends);
-            life.held().forEach(held -> known("life " + life.id() + ", held", held, steps));
+            life.held().forEach(held -> known("life " + life.id() + ", held", held, ownSteps));
         }
         for (ColdTemplate cold : method.coldLimits()) {
-            known("cold limit " + cold.id() + ", from", cold.from(), steps);
+            known("cold limit " + cold.id() + ", from", cold.from(), ownSteps);
             known("cold limit " + cold.id() + ", to", cold.to(), ends);
-            cold.held().forEach(held -> known("cold limit " + cold.id() + ", held", held, steps));
+            cold.held().forEach(held -> known("cold limit " + cold.id() + ", held", held, ownSteps));
         }
-        method.wishes().forEach(wish -> known("wish, from", wish.from(), steps));
+        method.wishes().forEach(wish -> known("wish, from", wish.from(), ownSteps));
     }
 
     private void known(String where, String read, Iterable<String> expected) {

@@ -21,7 +21,7 @@ public final class StepTimes {
     public static Expanded timed(Expanded work, StepTime change) {
         var steps = work.steps().stream().map(step -> change.steps().holds(step) ? timed(step, change) : step).toList();
         return new Expanded(work.orders(), work.batches(), steps, work.waits(), work.coldLimits(), work.lifeLimits(),
-                work.freshnessWishes());
+                work.freshnessWishes(), work.repairs());
     }
 
     /** The same work with other limits after the chosen steps. */
@@ -33,7 +33,7 @@ public final class StepTimes {
         var cold = work.coldLimits().stream().map(limit -> limit.heldStepIds().stream().anyMatch(chosen::contains)
                 ? new ColdLimit(limit.id(), limit.name(), limit.ownerId(), limit.fromStepId(), limit.toStepId(), limit.heldStepIds(),
                         down(limit.mostMinutesOut(), change.percent())) : limit).toList();
-        return new Expanded(work.orders(), work.batches(), work.steps(), waits, cold, work.lifeLimits(), work.freshnessWishes());
+        return new Expanded(work.orders(), work.batches(), work.steps(), waits, cold, work.lifeLimits(), work.freshnessWishes(), work.repairs());
     }
 
     private static Step timed(Step step, StepTime change) {

@@ -9,6 +9,7 @@ import static crumbclock.methods.LibraryFixture.order;
 import static crumbclock.methods.LibraryFixture.round;
 import static crumbclock.methods.LibraryFixture.step;
 import static crumbclock.methods.LibraryFixture.with;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crumbclock.domain.order.HandOverWay;
@@ -17,6 +18,7 @@ import crumbclock.domain.request.CakeRequest;
 import crumbclock.domain.work.EquipmentNeed;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Wait;
+import crumbclock.domain.work.Repair;
 import org.junit.jupiter.api.Test;
 
 import java.util.List;
@@ -193,5 +195,26 @@ class ExpanderTest {
     void the_name_waits_for_the_coat_to_crust_while_the_border_goes_on() {
         var expanded = expand(named(cake("charity-border-cake", round(8, 2)), "X1", "Mia", Map.of(), Set.of()));
         assertThat(expanded.waits()).contains(new Wait("X1/coat", "X1/message", 15, Wait.NO_MOST));
+    }
+
+    @Test
+    void a_repair_is_made_for_each_tier_and_for_what_the_options_leave() {
+        var tiers = expand(cake("paste-tiered-cake", round(10, 3), round(6, 3)));
+        var fresh = expand(cake("abc-layer-cake", round(8, 3)));
+        var spare = expand(with(cake("abc-layer-cake", round(8, 3)), Map.of("layers", "spare", "settle", "no")));
+
+        assertThat(tiers.repairs()).extracting(Repair::id).containsExactlyInAnyOrder("X1/tier-1/press", "X1/tier-2/press",
+                "X1/tier-1/warm-ganache", "X1/tier-2/warm-ganache");
+        assertThat(tiers.repairs()).filteredOn(repair -> repair.id().equals("X1/tier-2/press")).singleElement().satisfies(repair -> {
+            assertThat(repair.fromStepId()).isEqualTo("X1/tier-2/settle");
+            assertThat(repair.toStepId()).isEqualTo("X1/tier-2/coat");
+            assertThat(repair.steps()).extracting(Step::name).containsExactly("press the ring in and trim it, tier 2",
+                    "let the pressed cake settle, tier 2");
+            assertThat(repair.steps().get(0).contains()).contains("egg", "milk", "wheat");
+            assertThat(repair.waits()).extracting(Wait::fromStepId, Wait::toStepId).containsExactly(tuple("X1/tier-2/settle", "X1/tier-2/press"),
+                    tuple("X1/tier-2/press", "X1/tier-2/settle-pressed"), tuple("X1/tier-2/settle-pressed", "X1/tier-2/coat"));
+        });
+        assertThat(fresh.repairs()).extracting(Repair::id).containsExactly("X1/press", "X1/stand-out");
+        assertThat(spare.repairs()).extracting(Repair::id).containsExactly("X1/spread-layers", "X1/stand-out");
     }
 }

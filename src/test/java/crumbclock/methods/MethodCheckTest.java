@@ -44,6 +44,25 @@ class MethodCheckTest {
     }
 
     @Test
+    void names_what_is_wrong_with_a_repair() throws JsonProcessingException {
+        var method = read("""
+                {'id': 'm', 'title': 'M', 'sections': [{'id': 'cake', 'steps': [{'id': 'mix', 'work': {'minutes': {'any': 5}}}]}],
+                 'repairs': [{'from': 'bake', 'to': 'sift', 'missed': ['WAIT_TOO_LONG'], 'steps': [
+                   {'id': 'mix', 'work': {'minutes': {'any': 5}}, 'after': [{'step': 'mix'}]},
+                   {'id': 'wait', 'contains': ['egg'], 'when': {'size': ['small']}}]}]}
+                """);
+
+        assertThat(MethodCheck.problems(method)).containsExactly(
+                "method m: step mix stands there twice",
+                "method m: repair mix, from: read \"bake\"; expected one of mix",
+                "method m: repair mix, to: read \"sift\"; expected one of mix",
+                "method m: step mix is part of a repair, which has no \"after\", no \"contains\", no \"until\" and no oven",
+                "method m: step wait needs either work or rest",
+                "method m: step wait, when: read \"size\"; expected one of hand-over, message, tiers",
+                "method m: step wait is part of a repair, which has no \"after\", no \"contains\", no \"until\" and no oven");
+    }
+
+    @Test
     void steps_that_wait_for_each_other_are_told() throws JsonProcessingException {
         var method = read("""
                 {'id': 'm', 'title': 'M', 'sections': [

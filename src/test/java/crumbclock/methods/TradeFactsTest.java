@@ -15,6 +15,7 @@ import crumbclock.domain.order.HandOverWay;
 import crumbclock.domain.work.EquipmentNeed;
 import crumbclock.domain.work.Footprint;
 import crumbclock.domain.work.Pan;
+import crumbclock.domain.work.Repair;
 import crumbclock.domain.work.StepKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -182,5 +183,55 @@ class TradeFactsTest {
     private static int mostInMixer(String method, int inches, int layers) {
         return expand(cake(method, round(inches, layers))).steps().stream().flatMap(s -> s.equipment().stream())
                 .filter(need -> need.poolId().equals("mixer")).mapToInt(EquipmentNeed::amount).max().orElseThrow();
+    }
+
+    @Test
+    void rock_hard_thin_coat_stands_out_for_ten_to_twenty_minutes() { // common practice, no source
+        var coats = LIBRARY.values().stream().filter(m -> m.sections().stream().flatMap(s -> s.steps().stream())
+                .anyMatch(s -> s.id().equals("chill-thin-coat") || s.id().equals("chill-first-coat"))).toList();
+        assertThat(coats).hasSizeGreaterThan(5).allSatisfy(method -> assertThat(method.repairs())
+                .filteredOn(repair -> repair.missed().contains(Repair.Missed.REST_TOO_LONG) && repair.to().equals("coat")).singleElement()
+                .satisfies(repair -> {
+                    assertThat(repair.steps()).extracting(StepTemplate::id).containsExactly("stand-out");
+                    assertThat(repair.steps().get(0).work()).isNull();
+                    assertThat(repair.steps().get(0).rest().leastMinutes()).isEqualTo(Map.of("any", 10));
+                    assertThat(repair.steps().get(0).rest().mostMinutes()).isEqualTo(Map.of("any", 20));
+                }));
+    }
+
+    @Test
+    void ganache_set_in_its_bowl_takes_five_minutes_of_warming_and_five_to_ten_of_standing() { // from memory of the trade, no source
+        var repair = LIBRARY.get("smbc-drip-cake").repairs().stream().filter(one -> one.to().equals("drip")).findFirst().orElseThrow();
+        assertThat(repair.missed()).containsExactly(Repair.Missed.REST_TOO_LONG, Repair.Missed.WAIT_TOO_LONG);
+        assertThat(repair.steps().get(0).work().minutes()).isEqualTo(Map.of("any", 5));
+        assertThat(repair.steps().get(1).rest().leastMinutes()).isEqualTo(Map.of("any", 5));
+        assertThat(repair.steps().get(1).rest().mostMinutes()).isEqualTo(Map.of("any", 10));
+    }
+
+    @Test
+    void layers_that_have_not_thawed_are_cut_thinner_and_take_half_an_hour_to_an_hour() { // a few bakers, no source
+        var repair = LIBRARY.get("abc-layer-cake").repairs().stream().filter(one -> one.from().equals("thaw")).findFirst().orElseThrow();
+        assertThat(repair.missed()).containsExactly(Repair.Missed.REST_TOO_SHORT);
+        assertThat(repair.steps().get(0).work().minutes()).isEqualTo(Map.of("any", 5));
+        assertThat(repair.steps().get(1).rest().leastMinutes()).isEqualTo(Map.of("any", 30));
+        assertThat(repair.steps().get(1).rest().mostMinutes()).isEqualTo(Map.of("any", 60));
+    }
+
+    @Test
+    void cake_that_has_not_settled_is_pressed_and_stands_half_an_hour() { // a few bakers, no source
+        var repair = LIBRARY.get("paste-tiered-cake").repairs().stream().filter(one -> one.from().equals("settle")).findFirst().orElseThrow();
+        assertThat(repair.to()).isEqualTo("coat");
+        assertThat(repair.steps().get(0).work().minutes().values()).allMatch(minutes -> minutes >= 15 && minutes <= 30);
+        assertThat(repair.steps().get(1).rest().leastMinutes()).isEqualTo(Map.of("any", 30));
+    }
+
+    @Test
+    void half_thawed_ring_is_frozen_again_for_four_hours() { // from memory of the trade, no source
+        var repair = LIBRARY.get("mousse-glaze-cake").repairs().get(0);
+        assertThat(repair.from()).isEqualTo("freeze");
+        assertThat(repair.missed()).containsExactly(Repair.Missed.WAIT_TOO_LONG);
+        assertThat(repair.steps().get(0).work().minutes()).isEqualTo(Map.of("any", 10));
+        assertThat(repair.steps().get(1).rest().leastMinutes()).isEqualTo(Map.of("any", 240));
+        assertThat(repair.steps().get(1).place().allowed()).containsExactly(PlaceKind.FREEZER);
     }
 }

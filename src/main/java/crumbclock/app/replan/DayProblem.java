@@ -9,6 +9,7 @@ import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.FixedStep;
 import crumbclock.domain.problem.Problem;
 import crumbclock.domain.work.HandsOn;
+import crumbclock.domain.work.Repair;
 import crumbclock.domain.work.Step;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -38,13 +39,23 @@ public final class DayProblem {
     }
 
     /**
+     * The problem with repairs that are done, which the steps of such a plan may belong to.
+     *
+     * @param base with the batches that are made a second time
+     * @param ids  of the repairs
+     */
+    public static Problem repaired(Problem base, List<String> ids) {
+        return Repairs.with(base, ids);
+    }
+
+    /**
      * The whole problem that the plan was made and audited for.
      *
      * @param base      as it stands in its file
      * @param timetable of the plan, which holds the times of what had begun
      */
     public static Problem whole(Problem base, DayState state, Timetable timetable) {
-        Problem problem = new KitchenNow(state.kitchen()).in(again(base, state.again()));
+        Problem problem = new KitchenNow(state.kitchen()).in(repaired(again(base, state.again()), state.repairs()));
         problem = problem.withEachStep(step -> {
             Step left = state.skipped().contains(step.id()) ? StepCopies.skipped(step) : state.slower().containsKey(step.id())
                     ? step.withHandsOn(Situation.longer(step.handsOn().orElseThrow(), state.slower().get(step.id()))) : step;
@@ -81,14 +92,14 @@ public final class DayProblem {
         List<BatchAgain> again = new ArrayList<>(before.again());
         again.addAll(situation.again());
         Map<String, Step> plain = new LinkedHashMap<>();
-        again(base, situation.again()).steps().forEach(step -> plain.put(step.id(), step));
+        List<String> repairs = Repairs.done(made).stream().map(Repair::id).toList();
+        repaired(again(base, situation.again()), repairs).steps().forEach(step -> plain.put(step.id(), step));
         Map<String, Integer> slower = new LinkedHashMap<>();
         Set<String> skipped = new LinkedHashSet<>();
         for (Step step : made.steps()) {
             Step was = plain.get(step.id());
             int longer = work(step) - work(was);
-            if (!was.handsOn().equals(step.handsOn()) && step.equals(StepCopies.skipped(was).earliest() == step.earliest()
-                    ? StepCopies.skipped(was) : StepCopies.notBefore(StepCopies.skipped(was), step.earliest()))) {
+            if (!was.handsOn().equals(step.handsOn()) && step.equals(StepCopies.skipped(was).withEarliest(step.earliest()))) {
                 skipped.add(step.id());
             } else if (longer > 0) {
                 slower.put(step.id(), longer);
@@ -105,7 +116,7 @@ public final class DayProblem {
             }
         });
         return new DayState(situation.now(), log.kitchen().stream().map(event -> new KitchenEvent(0, event.kind(), event.id(), event.when())).toList(),
-                slower, skipped, again, lostAt, happened, goingOn, made.kept());
+                slower, skipped, again, repairs, lostAt, happened, goingOn, made.kept());
     }
 
     private static int work(Step step) {

@@ -7,6 +7,7 @@ import crumbclock.domain.plan.Timetable;
 import crumbclock.domain.problem.Problem;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Wait;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +25,8 @@ final class Facts {
     private final List<Wait> broken;
     private final Timetable timetable;
     private final Map<String, Step> steps = new LinkedHashMap<>();
+    private final Set<Wait> mended;
+    private final Set<String> mendedRests;
 
     Facts(Problem problem, int now, Map<String, Happened> happened, List<Wait> broken, Timetable timetable) {
         this.now = now;
@@ -31,6 +34,8 @@ final class Facts {
         this.broken = broken;
         this.timetable = timetable;
         problem.steps().forEach(step -> steps.put(step.id(), step));
+        mended = Repairs.mended(problem);
+        mendedRests = Repairs.mendedRests(problem);
     }
 
     /** Whether no plan from now on could have avoided it. */
@@ -46,10 +51,18 @@ final class Facts {
             return true;
         }
         if (finding.rule() == Rule.R02) {
-            return allHappened && isTooLong(concerned) || broken.stream().anyMatch(wait ->
-                    finding.items().equals(List.of(wait.fromStepId(), wait.toStepId())));
+            return allHappened && (isTooLong(concerned) || isRepaired(concerned)) || isOf(broken, finding) || isOf(mended, finding);
         }
         return finding.rule() == Rule.R03 && allHappened;
+    }
+
+    private static boolean isOf(Collection<Wait> waits, Finding finding) {
+        return waits.stream().anyMatch(wait -> finding.items().equals(List.of(wait.fromStepId(), wait.toStepId())));
+    }
+
+    /** A stay that a repair follows. */
+    private boolean isRepaired(List<String> ids) {
+        return mendedRests.containsAll(ids);
     }
 
     /** The oven is on for what is in it already, and for nothing else. */

@@ -23,6 +23,7 @@ final class Pins {
 
     private final Problem problem;
     private final WorkGraph graph;
+    private final Set<Wait> mended;
     private final OldPlan base;
     private final Map<String, Happened> happened;
     private final int now;
@@ -31,6 +32,7 @@ final class Pins {
     private Pins(Problem problem, OldPlan base, Map<String, Happened> happened, int now) {
         this.problem = problem;
         this.graph = new WorkGraph(problem);
+        this.mended = Repairs.mended(problem);
         this.base = base;
         this.happened = happened;
         this.now = now;
@@ -126,6 +128,9 @@ final class Pins {
         for (Wait wait : graph.before(step.stepId())) {
             Happened before = happened.get(wait.fromStepId());
             FixedStep pinned = pins.get(wait.fromStepId());
+            if (mended.contains(wait)) {
+                continue; // the repair in between has waits of its own
+            }
             if (before != null && before.open()) {
                 if (!staysRight(wait, before, step)) {
                     return false;
@@ -135,6 +140,8 @@ final class Pins {
                 if (waited < wait.leastMinutes() || wait.hasMost() && waited > wait.mostMinutes() && !isBrokenInFact(wait, before)) {
                     return false;
                 }
+            } else if (base.find(wait.fromStepId()).isEmpty()) {
+                return false; // what comes before it has no place yet
             }
         }
         return true;

@@ -42,12 +42,30 @@ final class Reasons {
                 outcome.possible() ? trace.stepsWithoutSlack(outcome.orderId()) : List.of()));
     }
 
-    private List<Outcome.Reason> of(Outcome outcome) {
+    /**
+     * The step of an order for which no place is found even when it has the kitchen to itself; empty when each has one.
+     *
+     * @param rest as the engine knows it, with nothing pinned
+     */
+    static String stepWithoutPlace(Problem whole, Problem rest, String orderId) {
+        var reasons = new Reasons(whole, rest);
+        int index = reasons.alone(orderId);
+        boolean known = !reasons.decoder.isPossible(index) && reasons.decoder.reasonTask(index) != null;
+        return known ? RestProblem.original(reasons.decoder.reasonTask(index).step.id()) : "";
+    }
+
+    /** Plans one order and nothing else; its index. */
+    private int alone(String orderId) {
         boolean[] wanted = new boolean[whole.orders().size()];
-        int index = IntStream.range(0, wanted.length).filter(order -> whole.orders().get(order).id().equals(outcome.orderId()))
+        int index = IntStream.range(0, wanted.length).filter(order -> whole.orders().get(order).id().equals(orderId))
                 .findFirst().orElseThrow();
         wanted[index] = true;
         decoder.decode(IntStream.range(0, decoder.compiled().units.fine.length).toArray(), wanted);
+        return index;
+    }
+
+    private List<Outcome.Reason> of(Outcome outcome) {
+        int index = alone(outcome.orderId());
         if (!decoder.isPossible(index)) {
             Rule rule = decoder.reason(index) == null ? Rule.R17 : decoder.reason(index);
             String step = decoder.reasonTask(index) == null ? "one of its steps" : decoder.reasonTask(index).step.name();

@@ -4,6 +4,7 @@ import crumbclock.app.pace.FinishedDay;
 import crumbclock.app.pace.LearnPaces;
 import crumbclock.domain.day.DayLog;
 import crumbclock.domain.day.DayState;
+import crumbclock.domain.order.Order;
 import crumbclock.domain.pace.PaceReport;
 import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.Outcome;
@@ -51,6 +52,9 @@ public final class Replan {
     private final SearchLimits limits;
     private final SearchListener listener;
     private final int room;
+    /** Work that is done again though nobody wrote that it is lost, and repairs of what is not missed yet. */
+    private final List<Loss> begunAgain = new ArrayList<>();
+    private final Set<String> ahead = new LinkedHashSet<>();
     private Candidate best;
     private long schedules;
 
@@ -115,7 +119,7 @@ public final class Replan {
     }
 
     private Replanned fitted() {
-        Situation situation = Situation.of(base, old, log, now, before.lostAt(), List.of());
+        Situation situation = Situation.of(base, old, log, now, before.lostAt(), List.of(), Set.of());
         Set<String> unknown = new LinkedHashSet<>(situation.toDo());
         unknown.removeIf(id -> old.find(id).isPresent());
         keep(found(situation, old, unknown, WHOLE));
@@ -124,7 +128,7 @@ public final class Replan {
 
     private Replanned run() {
         var audit = Beside.begin(() -> Audit.audit(base, oldPlan.timetable()));
-        Situation situation = Situation.of(base, old, log, now, before.lostAt(), List.of());
+        Situation situation = Situation.of(base, old, log, now, before.lostAt(), List.of(), Set.of());
         keep(asItIs(situation));
         long known = audit.get().mediumCost();
         if (!isGood(known)) {
@@ -145,6 +149,7 @@ public final class Replan {
                 keep(all.get());
             }
             if (!isGood(known)) {
+                redo();
                 startOver();
             }
             if (!small && isWorthwhile() && !stopped()) {
@@ -176,21 +181,48 @@ public final class Replan {
         return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, old.timetable()), 0);
     }
 
-    /** An order that was possible and is not any more is begun again from the start, where that helps. */
-    private void startOver() {
-        List<Loss> losses = new ArrayList<>();
-        for (Outcome outcome : best.timetable().outcomes()) {
-            boolean was = oldPlan.timetable().outcomes().stream()
-                    .anyMatch(before -> before.orderId().equals(outcome.orderId()) && before.possible());
-            if (was && !outcome.possible()) {
-                best.problem().orders().stream().filter(order -> order.id().equals(outcome.orderId()))
-                        .forEach(order -> order.cakes().forEach(cake -> losses.add(new Loss(0, cake.finishStepId(), now, true))));
+    /** Orders that were possible and are not any more. */
+    private List<Order> gone() {
+        Set<String> were = new LinkedHashSet<>();
+        oldPlan.timetable().outcomes().stream().filter(Outcome::possible).forEach(outcome -> were.add(outcome.orderId()));
+        best.timetable().outcomes().stream().filter(Outcome::possible).forEach(outcome -> were.remove(outcome.orderId()));
+        return best.problem().orders().stream().filter(order -> were.contains(order.id())).toList();
+    }
+
+    /** An order that is not possible any more goes on with a repair, or from its last good step, where that helps. */
+    private void redo() {
+        List<Order> gone = gone();
+        if (gone.isEmpty() || stopped()) {
+            return;
+        }
+        Situation known = best.situation();
+        Problem rest = new RestProblem(known.problem(), old, old, known.happened(), now, List.of(), room).problem();
+        for (Order order : gone) {
+            String stuck = Reasons.stepWithoutPlace(known.problem(), rest, order.id());
+            var redo = new Redo(known, order.id());
+            List<String> repairs = redo.repairs(stuck);
+            if (!repairs.isEmpty()) {
+                ahead.addAll(repairs);
+            } else {
+                redo.steps(stuck).forEach(id -> begunAgain.add(new Loss(0, id, now, false)));
             }
         }
-        if (!losses.isEmpty()) {
-            Situation again = Situation.of(base, old, log, now, before.lostAt(), losses);
-            keep(shifted(again, new OldPlan(best.timetable()), false));
+        if (!ahead.isEmpty() || !begunAgain.isEmpty()) {
+            keep(shifted(again(), new OldPlan(best.timetable()), false));
         }
+    }
+
+    /** An order that is not possible any more is begun again from the start, where that helps. */
+    private void startOver() {
+        List<Order> gone = gone();
+        gone.forEach(order -> order.cakes().forEach(cake -> begunAgain.add(new Loss(0, cake.finishStepId(), now, true))));
+        if (!gone.isEmpty() && !stopped()) {
+            keep(shifted(again(), new OldPlan(best.timetable()), false));
+        }
+    }
+
+    private Situation again() {
+        return Situation.of(base, old, log, now, before.lostAt(), begunAgain, ahead);
     }
 
     /** Lets go of one order or one stretch of time after the other, those first that the change concerns. */

@@ -40,6 +40,7 @@ final class RestProblem {
 
     private final Problem whole;
     private final WorkGraph graph;
+    private final Set<Wait> mended;
     private final OldPlan old;
     private final OldPlan base;
     private final Map<String, Happened> happened;
@@ -60,6 +61,7 @@ final class RestProblem {
         this.base = base;
         this.whole = whole;
         this.graph = new WorkGraph(whole);
+        this.mended = Repairs.mended(whole);
         this.old = old;
         this.happened = happened;
         this.now = now;
@@ -69,6 +71,11 @@ final class RestProblem {
                 goingOn.add(id);
             }
         });
+    }
+
+    /** The step that one of the rest problem's is, or goes on from. */
+    static String original(String id) {
+        return id.endsWith(ON) ? id.substring(0, id.length() - ON.length()) : id.endsWith(HELD) ? id.substring(0, id.length() - HELD.length()) : id;
     }
 
     private boolean endsWithPin(String id) {
@@ -183,7 +190,8 @@ final class RestProblem {
         int least = Math.max(0, step.leastMinutes() - rested);
         int left = step.mostMinutes() - rested;
         // longer than allowed already: as soon as may be, within the same time once more
-        int most = step.mostMinutes() == Wait.NO_MOST ? Wait.NO_MOST : Math.max(least, left >= 0 ? left : step.mostMinutes());
+        boolean repaired = left >= 0 && Repairs.mendedRests(whole).contains(step.id());
+        int most = step.mostMinutes() == Wait.NO_MOST || repaired ? Wait.NO_MOST : Math.max(least, left >= 0 ? left : step.mostMinutes());
         Optional<PlaceNeed> place = step.place().filter(need -> old.find(step.id()).filter(one -> !one.surfaceId().isEmpty()).isPresent());
         return StepCopies.stillToStay(step, step.id() + ON, least, most, place, so.end());
     }
@@ -192,8 +200,8 @@ final class RestProblem {
         List<Wait> waits = new ArrayList<>();
         for (Wait wait : whole.waits()) {
             String from = last(wait.fromStepId());
-            int most = wait.mostMinutes();
-            if (isBroken(wait, happened, now)) {
+            int most = mended.contains(wait) ? Wait.NO_MOST : wait.mostMinutes();
+            if (most != Wait.NO_MOST && isBroken(wait, happened, now)) {
                 most = now - happened.get(wait.fromStepId()).end() + wait.mostMinutes();
             }
             waits.add(new Wait(from, wait.toStepId(), wait.leastMinutes(), most));

@@ -67,7 +67,7 @@ final class Rework {
                 batches, steps, waits(steps), problem.coldLimits().stream().map(this::cold).toList(),
                 problem.lifeLimits().stream().map(this::life).toList(),
                 problem.freshnessWishes().stream().map(this::wish).toList(), problem.fixedSteps(), problem.weights(),
-                problem.kept());
+                problem.kept(), problem.repairs());
     }
 
     private Step copy(Step step) {

@@ -101,7 +101,8 @@ final class Shift {
         for (Unit unit : compiled.units.fine) {
             int begin = Integer.MAX_VALUE;
             for (Task task : unit.members()) {
-                var planned = order.find(task.step.id());
+                // what the order left out is tried again where people know it
+                var planned = order.find(task.step.id()).or(() -> situation.old().find(task.step.id()));
                 if (planned.isPresent()) {
                     boolean again = situation.lostAt().containsKey(task.step.id()) && planned.get().start() < situation.now();
                     begin = Math.min(begin, again ? planned.get().start() - firstLost + situation.now() + delay : planned.get().start());

@@ -9,6 +9,8 @@ import crumbclock.domain.day.StepEvent;
 import crumbclock.domain.problem.KeptPlan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.domain.work.HandsOn;
+import crumbclock.domain.work.Repair;
+import crumbclock.domain.work.Repair.Missed;
 import crumbclock.domain.work.Step;
 import crumbclock.domain.work.Wait;
 import java.util.ArrayList;
@@ -18,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * How things stand now.
@@ -37,16 +40,17 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
 
     /**
      * @param settled    by step, the minute up to which the old plan counts what was recorded of it for nothing
+     * @param ahead      ids of repairs that are done though nothing is missed yet, because it will be
      * @param begunAgain what is to be made from the start, though nobody wrote that it is lost
      */
-    static Situation of(Problem base, OldPlan old, DayLog log, int now, Map<String, Integer> settled, List<Loss> begunAgain) {
+    static Situation of(Problem base, OldPlan old, DayLog log, int now, Map<String, Integer> settled, List<Loss> begunAgain, Set<String> ahead) {
         List<BatchAgain> again = new ArrayList<>();
         List<Loss> more = begunAgain;
         Problem changed = skipped(slower(new KitchenNow(log.kitchen()).in(base), old, log, now), log);
         for (int round = 0;; round++) {
             Set<DayNote> notes = new LinkedHashSet<>(log.notes());
             for (Loss loss : begunAgain) {
-                notes.add(new DayNote(0, "no way was found to go on with what is there for " + loss.stepId() + "; it is begun again from the start"));
+                notes.add(new DayNote(0, "no way was found to go on with what is there for " + loss.stepId() + (loss.whole() ? "; it is begun again from the start" : "; it is done again")));
             }
             var losses = new Losses(changed, old, now);
             losses.take(log, notes::add);
@@ -60,7 +64,11 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
             List<Loss> tooOld = tooOld(losses.problem(), happened, now);
             tooOld.addAll(inDeadOvens(log, losses.problem(), old, records, happened, now));
             if (tooOld.isEmpty() || round == MOST_ROUNDS) {
-                Problem rest = losses.problem().withEachStep(step -> happened.containsKey(step.id()) ? step
+                List<Repair> repairs = Repairs.wanted(losses.problem(), happened, now);
+                repairs = Stream.concat(repairs.stream(), losses.problem().repairs().stream().filter(one -> ahead.contains(one.id()))).distinct().toList();
+                repairs.forEach(repair -> notes.add(new DayNote(0, note(repair))));
+                Problem repaired = Repairs.with(losses.problem(), repairs.stream().map(Repair::id).toList());
+                Problem rest = repaired.withEachStep(step -> happened.containsKey(step.id()) ? step
                         : StepCopies.notBefore(step, now));
                 return new Situation(rest.withKept(kept(old, now, happened, losses.lostAt().keySet())), old, now, happened, losses.lostAt(),
                         List.copyOf(again), List.copyOf(notes));
@@ -69,6 +77,12 @@ record Situation(Problem problem, OldPlan old, int now, Map<String, Happened> ha
             more = new ArrayList<>(more);
             more.addAll(tooOld);
         }
+    }
+
+    private static String note(Repair repair) {
+        String missed = repair.missed().contains(Missed.REST_TOO_SHORT) ? " was too short" : repair.missed().contains(Missed.WAIT_TOO_LONG)
+                ? " is over for longer than allowed" : " goes on, or went on, for longer than allowed";
+        return repair.fromStepId() + missed + "; before " + repair.toStepId() + ", \"" + repair.steps().get(0).name() + "\", as its method says";
     }
 
     /** A batch that cannot be used any more, because its most wait is over, is made again for the cakes that still need it. */

@@ -17,22 +17,24 @@ import java.util.Set;
  * @param slower   minutes of work more, by step
  * @param skipped  steps that are not done
  * @param again    batches made a second time, in this order: one may be of a batch made by another before it
+ * @param repairs  ids of repairs that are done
  * @param lostAt   by step, the minute up to which whatever was recorded of it counts for nothing
  * @param happened steps that had begun
  * @param goingOn  of these, stays whose end nobody knew
  * @param known    the plan that people had before
  */
 public record DayState(int now, List<KitchenEvent> kitchen, Map<String, Integer> slower, Set<String> skipped, List<BatchAgain> again,
-        Map<String, Integer> lostAt, Set<String> happened, Set<String> goingOn, KeptPlan known) {
+        List<String> repairs, Map<String, Integer> lostAt, Set<String> happened, Set<String> goingOn, KeptPlan known) {
 
     /** The day has not begun. */
-    public static final DayState NONE = new DayState(0, List.of(), Map.of(), Set.of(), List.of(), Map.of(), Set.of(), Set.of(), KeptPlan.NONE);
+    public static final DayState NONE = new DayState(0, List.of(), Map.of(), Set.of(), List.of(), List.of(), Map.of(), Set.of(), Set.of(), KeptPlan.NONE);
 
     public DayState {
         kitchen = List.copyOf(kitchen);
         slower = Collections.unmodifiableMap(new LinkedHashMap<>(slower));
         skipped = Collections.unmodifiableSet(new LinkedHashSet<>(skipped));
         again = List.copyOf(again);
+        repairs = List.copyOf(repairs);
         lostAt = Collections.unmodifiableMap(new LinkedHashMap<>(lostAt));
         happened = Collections.unmodifiableSet(new LinkedHashSet<>(happened));
         goingOn = Collections.unmodifiableSet(new LinkedHashSet<>(goingOn));

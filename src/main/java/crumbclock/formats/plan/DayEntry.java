@@ -3,7 +3,7 @@ package crumbclock.formats.plan;
 import java.util.List;
 
 /** What a plan file says of the day on which it was made. Absent lists are empty. */
-record DayEntry(int now, List<AwayEntry> away, List<SlowerEntry> slower, List<String> skipped, List<AgainEntry> again, List<LostEntry> lost,
+record DayEntry(int now, List<AwayEntry> away, List<SlowerEntry> slower, List<String> skipped, List<AgainEntry> again, List<String> repairs, List<LostEntry> lost,
         List<String> happened, List<String> goingOn, List<KnownEntry> known) {
 
     DayEntry {
@@ -11,6 +11,7 @@ record DayEntry(int now, List<AwayEntry> away, List<SlowerEntry> slower, List<St
         slower = orNone(slower);
         skipped = orNone(skipped);
         again = orNone(again);
+        repairs = orNone(repairs);
         lost = orNone(lost);
         happened = orNone(happened);
         goingOn = orNone(goingOn);

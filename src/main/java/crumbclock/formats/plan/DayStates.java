@@ -6,6 +6,7 @@ import crumbclock.domain.day.KitchenEvent;
 import crumbclock.domain.problem.KeptPlan;
 import crumbclock.domain.problem.KeptStep;
 import crumbclock.domain.problem.Problem;
+import crumbclock.domain.work.Repair;
 import crumbclock.formats.file.SourceFile;
 import crumbclock.formats.issue.IssueLog;
 import crumbclock.formats.issue.Nearest;
@@ -92,9 +93,24 @@ public final class DayStates {
     }
 
     /**
-     * The whole of it.
+     * Ids of the repairs that the plan has; to be known before its steps can be read.
      *
      * @param problem with the batches that are made a second time
+     * @return none when the log holds an issue
+     */
+    public static List<String> repairs(SourceFile file, Problem problem, IssueLog log) {
+        var ownLog = new IssueLog();
+        var loaded = load(file, ownLog).filter(one -> one.value().day() != null);
+        loaded.ifPresent(one -> new DayStates(problem, ownLog).known(one.spot().child("day").child("repairs"), one.value().day().repairs(),
+                problem.repairs().stream().map(Repair::id).toList(), "a repair of the problem: the id of its first step"));
+        ownLog.sorted().forEach(log::add);
+        return ownLog.isEmpty() ? loaded.map(one -> one.value().day().repairs()).orElse(List.of()) : List.of();
+    }
+
+    /**
+     * The whole of it.
+     *
+     * @param problem with the batches that are made a second time, and with the repairs
      * @return empty for a plan that is for the problem as it stands in its file, and when the log holds an issue
      */
     public static Optional<DayState> read(SourceFile file, Problem problem, IssueLog log) {
@@ -126,7 +142,7 @@ public final class DayStates {
         Set<String> all = problem.steps().stream().map(step -> step.id()).collect(Collectors.toCollection(LinkedHashSet::new));
         return new DayState(day.now(), Each.of(spot.child("away"), day.away(), this::away), slower,
                 known(spot.child("skipped"), day.skipped(), all, "a step of the problem"),
-                day.again().stream().map(entry -> new BatchAgain(entry.batch(), entry.cakes())).toList(), lost,
+                day.again().stream().map(entry -> new BatchAgain(entry.batch(), entry.cakes())).toList(), day.repairs(), lost,
                 known(spot.child("happened"), day.happened(), placed, "a step that this plan places"),
                 known(spot.child("goingOn"), day.goingOn(), day.happened(), "a step that stands under \"happened\""),
                 new KeptPlan(day.now(), Each.of(spot.child("known"), day.known(), this::kept)));

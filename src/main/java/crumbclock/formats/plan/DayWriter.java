@@ -26,6 +26,7 @@ record DayWriter(ProblemCalendar calendar) {
         texts(node.putArray("skipped"), state.skipped());
         ArrayNode again = node.putArray("again");
         state.again().forEach(one -> texts(again.addObject().put("batch", one.batchId()).putArray("cakes"), one.cakeIds()));
+        texts(node.putArray("repairs"), state.repairs());
         ArrayNode lost = node.putArray("lost");
         state.lostAt().forEach((step, at) -> minute(lost.addObject().put("step", step), "lostBy", at));
         texts(node.putArray("happened"), state.happened());

@@ -137,6 +137,7 @@ public record ProblemDraft(String title, ProblemCalendar calendar, int bufferMin
         Set<String> stepIds = work.steps().stream().map(Step::id).collect(Collectors.toSet());
         var happened = fixed.stream().filter(step -> stepIds.contains(step.step().stepId())).toList();
         return new Problem(title, calendar.clock(), kitchen, work.orders(), work.batches(), work.steps(), work.waits(),
-                work.coldLimits(), work.lifeLimits(), work.freshnessWishes(), happened, weights);
+                work.coldLimits(), work.lifeLimits(), work.freshnessWishes(), happened, weights)
+                .withRepairs(work.repairs());
     }
 }

@@ -30,7 +30,7 @@ class DayStatesTest {
     private static final DayState STATE = new DayState(400, List.of(new KitchenEvent(0, KitchenEvent.Kind.POWER_CUT, "", new Span(300, 310)),
             new KitchenEvent(0, KitchenEvent.Kind.OVEN_DEAD, OVEN, new Span(400, 900)), new KitchenEvent(0, KitchenEvent.Kind.STORE_WARM, FRIDGE, new Span(420, 500)),
             new KitchenEvent(0, KitchenEvent.Kind.PERSON_AWAY, "ana", new Span(500, 560))), Map.of("A1/coat", 15), Set.of("B1/box"),
-            List.of(), Map.of("A1/mix", 350), Set.of("A1/mix", "X/hold"), Set.of("X/hold"),
+            List.of(), List.of(), Map.of("A1/mix", 350), Set.of("A1/mix", "X/hold"), Set.of("X/hold"),
             new KeptPlan(400, List.of(new KeptStep("A1/coat", 500, List.of("ben"), "", ""), new KeptStep("A1/chill", 600, List.of(), "ana", "ben"))));
 
     private static SourceFile file(DayState state) {
@@ -53,7 +53,7 @@ class DayStatesTest {
     void should_know_a_batch_made_again_when_it_is_made_again_once_more() {
         var log = new IssueLog();
         var again = List.of(new BatchAgain("X", List.of("A1", "B1")), new BatchAgain("X-again", List.of("B1")));
-        var state = new DayState(400, List.of(), Map.of(), Set.of(), again, Map.of(), Set.of(), Set.of(), KeptPlan.NONE);
+        var state = new DayState(400, List.of(), Map.of(), Set.of(), again, List.of(), Map.of(), Set.of(), Set.of(), KeptPlan.NONE);
 
         assertThat(DayStates.again(file(state), PROBLEM, log)).as("%s", log.sorted()).contains(again);
     }
@@ -79,7 +79,7 @@ class DayStatesTest {
     @Test
     void should_know_which_cakes_use_a_batch() {
         var log = new IssueLog();
-        var state = new DayState(400, List.of(), Map.of(), Set.of(), List.of(new BatchAgain("Y", List.of("A1")), new BatchAgain("X", List.of("C1"))), Map.of(),
+        var state = new DayState(400, List.of(), Map.of(), Set.of(), List.of(new BatchAgain("Y", List.of("A1")), new BatchAgain("X", List.of("C1"))), List.of(), Map.of(),
                 Set.of(), Set.of(), KeptPlan.NONE);
 
         assertThat(DayStates.again(file(state), PROBLEM, log)).isEmpty();
