@@ -40,7 +40,7 @@ final class ReplanCommand implements Callable<Integer> {
     private static final long NANOS = 1_000_000_000L;
     /** Timetables that are made × steps of the problem: a second for a handful of cakes, a few for dozens. */
     private static final long EFFORT = 250_000;
-    private static final long LARGE_EFFORT = 900_000;
+    private static final long LARGE_EFFORT = 2_400_000;
     private static final int LARGE = 200;
 
     private final Surroundings surroundings;

@@ -29,7 +29,8 @@ public record DayAudit(Plan plan, List<Finding> inFact) {
         var audit = Audit.audit(whole, plan.timetable());
         var happened = DayProblem.happened(state, plan.timetable());
         var facts = new Facts(whole, state.now(), happened, RestProblem.broken(whole, happened, state.now()), plan.timetable());
+        var bound = DayBound.of(whole, happened, state.now(), plan.timetable(), !audit.isSound());
         return new DayAudit(new Plan(plan.problemTitle(), plan.timetable(), audit.findings(), audit.cost(), audit.mediumCost(),
-                audit.softCost(), plan.search()), audit.findings().stream().filter(facts::caused).toList());
+                audit.softCost(), plan.search(), bound), audit.findings().stream().filter(facts::caused).toList());
     }
 }

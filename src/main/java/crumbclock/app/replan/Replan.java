@@ -7,6 +7,7 @@ import crumbclock.domain.day.DayState;
 import crumbclock.domain.order.Order;
 import crumbclock.domain.pace.PaceReport;
 import crumbclock.domain.plan.Finding;
+import crumbclock.domain.plan.LowerBound;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.plan.Timetable;
@@ -20,6 +21,7 @@ import crumbclock.search.SearchListener;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -37,9 +39,11 @@ public final class Replan {
     private static final int SHIFT = 4;
     private static final int FULL = 8;
     private static final int ROUND = 2;
+    private static final int HELD = 1;
+    private static final int SIDE = 6;
+    private static final long OTHER_SEED = 500_009L;
     /** Steps of a problem of which a search from scratch soon makes something; in a larger one it comes last. */
     private static final int SMALL = 200;
-    private static final long OTHER_SEED = 500_009L;
     /** Without a number of steps, so many for a search that ends by the clock. */
     private static final long MOST_SCHEDULES = 20_000;
 
@@ -122,8 +126,8 @@ public final class Replan {
         Situation situation = Situation.of(base, old, log, now, before.lostAt(), List.of(), Set.of());
         Set<String> unknown = new LinkedHashSet<>(situation.toDo());
         unknown.removeIf(id -> old.find(id).isPresent());
-        keep(found(situation, old, unknown, WHOLE));
-        return finished();
+        keep(found(situation, old, unknown, part(WHOLE)));
+        return finished(false);
     }
 
     private Replanned run() {
@@ -134,30 +138,21 @@ public final class Replan {
         if (!isGood(known)) {
             best = null;
             boolean small = situation.problem().steps().size() <= SMALL;
-            // the way from scratch does not depend on the other, so that it may be gone beside it
-            var all = small ? Beside.begin(() -> found(situation, old, situation.toDo(), FULL)) : null;
-            keep(shifted(situation, old, true));
-            if (!isGood(known)) {
-                var order = new OldPlan(best.timetable());
-                keep(shifted(situation, order, false));
-                if (small && !isGood(known) && !stopped()) {
-                    // where it ends hangs more on its first random choices than on its length
-                    keep(shifted(situation, order, false, OTHER_SEED));
-                }
-            }
             if (small) {
-                keep(all.get());
+                fewCakes(situation, known);
+            } else {
+                manyCakes(situation, known);
             }
             if (!isGood(known)) {
                 redo();
                 startOver();
             }
             if (!small && isWorthwhile() && !stopped()) {
-                keep(found(best.situation(), old, best.situation().toDo(), FULL));
+                keep(found(best.situation(), old, best.situation().toDo(), part(FULL)));
             }
             improve();
         }
-        return finished();
+        return finished(true);
     }
 
     private boolean isGood(long known) {
@@ -179,6 +174,33 @@ public final class Replan {
         List<FixedStep> pins = Pins.of(situation.problem(), old, situation.happened(), now, Set.of());
         var rest = new RestProblem(situation.problem(), old, old, situation.happened(), now, pins, room);
         return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, old.timetable()), 0);
+    }
+
+    /** In a small kitchen a search from scratch soon makes something, too. It does not depend on the rest, so that it may run beside it. */
+    private void fewCakes(Situation situation, long known) {
+        SearchLimits half = part(FULL);
+        var all = Beside.begin(() -> found(situation, old, situation.toDo(), half));
+        keep(shifted(situation, old, true, true, 0, SHIFT));
+        if (!isGood(known)) {
+            var order = new OldPlan(best.timetable());
+            keep(shifted(situation, order, true, false, 0, SHIFT));
+            if (!isGood(known) && !stopped()) {
+                // where it ends hangs more on how it begins than on its length
+                keep(shifted(situation, order, false, false, 0, SHIFT));
+            }
+        }
+        keep(all.get());
+    }
+
+    /** In a large one what is kept at its known time stands in the way of too much, unless little has happened: side by side without that. */
+    private void manyCakes(Situation situation, long known) {
+        keep(shifted(situation, old, true, true, 0, HELD));
+        if (!isGood(known)) {
+            var order = new OldPlan(best.timetable());
+            var other = Beside.begin(() -> shifted(situation, order, true, false, OTHER_SEED, SIDE));
+            keep(shifted(situation, old, true, false, 0, SIDE));
+            keep(other.get());
+        }
     }
 
     /** Orders that were possible and are not any more. */
@@ -208,7 +230,7 @@ public final class Replan {
             }
         }
         if (!ahead.isEmpty() || !begunAgain.isEmpty()) {
-            keep(shifted(again(), new OldPlan(best.timetable()), false));
+            keep(shifted(again(), new OldPlan(best.timetable()), true, false, 0, SHIFT));
         }
     }
 
@@ -217,7 +239,7 @@ public final class Replan {
         List<Order> gone = gone();
         gone.forEach(order -> order.cakes().forEach(cake -> begunAgain.add(new Loss(0, cake.finishStepId(), now, true))));
         if (!gone.isEmpty() && !stopped()) {
-            keep(shifted(again(), new OldPlan(best.timetable()), false));
+            keep(shifted(again(), new OldPlan(best.timetable()), true, false, 0, SHIFT));
         }
     }
 
@@ -232,25 +254,25 @@ public final class Replan {
                 return;
             }
             freed.retainAll(best.situation().toDo());
-            keep(found(best.situation(), new OldPlan(best.timetable()), freed, ROUND));
+            keep(found(best.situation(), new OldPlan(best.timetable()), freed, part(ROUND)));
         }
     }
 
-    private Candidate found(Situation situation, OldPlan from, Set<String> freed, int share) {
+    private Candidate found(Situation situation, OldPlan from, Set<String> freed, SearchLimits most) {
         List<FixedStep> pins = Pins.of(situation.problem(), from, situation.happened(), now, freed);
         var rest = new RestProblem(situation.problem(), old, from, situation.happened(), now, pins, room);
-        var result = PlanSearch.search(rest.problem(), part(share), SearchListener.stoppedBy(listener::stopAsked));
+        var result = PlanSearch.search(rest.problem(), most, SearchListener.stoppedBy(listener::stopAsked));
         return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, result.timetable()),
                 result.schedules());
     }
 
-    private Candidate shifted(Situation situation, OldPlan order, boolean held) {
-        return shifted(situation, order, held, 0);
-    }
-
-    private Candidate shifted(Situation situation, OldPlan order, boolean held, long plusSeed) {
+    /**
+     * @param anew  as {@link Shift} has it
+     * @param share of all timetables, in sixteenths
+     */
+    private Candidate shifted(Situation situation, OldPlan order, boolean anew, boolean held, long plusSeed, int share) {
         var rest = new RestProblem(situation.problem(), old, old, situation.happened(), now, List.of(), room);
-        var result = Shift.of(rest.problem(), situation, order, held, limits.seed() + plusSeed, Math.max(1, total() * SHIFT / WHOLE), this::stopped);
+        var result = Shift.of(rest.problem(), situation, order, anew, held, limits.seed() + plusSeed, Math.max(1, total() * share / WHOLE), this::stopped);
         return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, result.timetable()),
                 result.schedules());
     }
@@ -278,14 +300,16 @@ public final class Replan {
         return new SearchLimits(limits.seed(), steps, millis, limits.unimprovedMillis());
     }
 
-    private Replanned finished() {
+    private Replanned finished(boolean withBound) {
         var rest = new RestProblem(best.situation().problem(), old, old, best.situation().happened(), now, List.of(), room);
         Timetable timetable = Reasons.explained(best.problem(), rest.problem(), best.timetable());
         var audit = Audit.audit(best.problem(), timetable);
         List<Finding> inFact = audit.findings().stream().filter(finding -> !best.own().contains(finding)).toList();
         PaceReport soFar = LearnPaces.learn(base.kitchen(), List.of(new FinishedDay(base, oldPlan.timetable(), log)));
+        Optional<LowerBound> bound = withBound ? DayBound.of(best.problem(), best.situation().happened(), now, timetable, !audit.isSound())
+                : Optional.empty();
         Plan plan = new Plan(base.title(), timetable, audit.findings(), audit.cost(), audit.mediumCost(), audit.softCost(),
-                new Plan.SearchNote(limits.seed(), schedules));
+                new Plan.SearchNote(limits.seed(), schedules), bound);
         return new Replanned(best.problem(), plan, News.of(best.situation(), oldPlan, plan, inFact, soFar),
                 DayProblem.state(base, before, log, best.situation(), best.problem()));
     }

@@ -32,6 +32,7 @@ final class Shift {
     /** Where in the order repeated work may begin: so many minutes from now. */
     private static final int[] DELAYS = {0, 20, 45, 90, 150, 240};
 
+    private static final OldPlan NOTHING = new OldPlan(new Timetable(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()));
     /** A timetable that breaks more minutes than this is not worth mending. */
     private static final int MOST_BROKEN = 300;
     /** Mending takes many timetables, so not every promising one is mended. */
@@ -67,12 +68,13 @@ final class Shift {
 
     /**
      * @param order the timetable whose order of work is kept
+     * @param anew  whether what the order left out is tried as if it began now; else where people know it
      * @param held  whether known steps begin no earlier than people know
      * @param most  timetables that may be made, roughly
      */
-    static Shifted of(Problem rest, Situation situation, OldPlan order, boolean held, long seed, long most, BooleanSupplier stop) {
+    static Shifted of(Problem rest, Situation situation, OldPlan order, boolean anew, boolean held, long seed, long most, BooleanSupplier stop) {
         var shift = new Shift(held ? held(rest) : rest, stop);
-        shift.begin(situation, order);
+        shift.begin(situation, order, anew ? NOTHING : situation.old());
         shift.climb(new Random(seed), most);
         return new Shifted(shift.bestTimetable, shift.bestCost, shift.decoder.schedules());
     }
@@ -85,24 +87,27 @@ final class Shift {
         return rest.withEachStep(step -> known.containsKey(step.id()) ? StepCopies.notBefore(step, known.get(step.id())) : step);
     }
 
-    private void begin(Situation situation, OldPlan order) {
+    private void begin(Situation situation, OldPlan order, OldPlan leftOut) {
         for (int delay : DELAYS) {
             if (best == null || !stop.getAsBoolean()) {
-                consider(sequence(situation, order, delay));
+                consider(sequence(situation, order, leftOut, delay));
             }
         }
     }
 
-    /** Units by the time at which they were to begin; what is made again as if it began so many minutes from now. */
-    private int[] sequence(Situation situation, OldPlan order, int delay) {
+    /**
+     * Units by the time at which they were to begin; what is made again as if it began so many minutes from now.
+     *
+     * @param leftOut when what the order does not have was to begin; what is in neither begins as what is made again
+     */
+    private int[] sequence(Situation situation, OldPlan order, OldPlan leftOut, int delay) {
         int firstLost = order.timetable().steps().stream().filter(step -> situation.lostAt().containsKey(step.stepId()))
                 .mapToInt(PlacedStep::start).min().orElse(situation.now());
         Map<Integer, Integer> begins = new LinkedHashMap<>();
         for (Unit unit : compiled.units.fine) {
             int begin = Integer.MAX_VALUE;
             for (Task task : unit.members()) {
-                // what the order left out is tried again where people know it
-                var planned = order.find(task.step.id()).or(() -> situation.old().find(task.step.id()));
+                var planned = order.find(task.step.id()).or(() -> leftOut.find(task.step.id()));
                 if (planned.isPresent()) {
                     boolean again = situation.lostAt().containsKey(task.step.id()) && planned.get().start() < situation.now();
                     begin = Math.min(begin, again ? planned.get().start() - firstLost + situation.now() + delay : planned.get().start());

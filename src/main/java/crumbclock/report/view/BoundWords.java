@@ -13,9 +13,12 @@ public final class BoundWords {
 
     private final PlanView view;
     private final Optional<LowerBound> bound;
+    /** A plan made during the day is compared with others that go on from there. */
+    private final String noPlan;
 
     public BoundWords(PlanView view) {
         this.view = view;
+        noPlan = view.problem().kept().isNone() ? "no plan" : "no plan from now on";
         bound = view.plan().isSound() ? view.plan().bound() : Optional.empty();
     }
 
@@ -39,21 +42,21 @@ public final class BoundWords {
         if (view.plan().mediumCost() <= least.medium()) {
             return late == 0 && allMade ? "Nothing is late, and nothing can be better there."
                     : (late == 0 ? "Not every order can be made" : ClockText.duration(late) + " late in all")
-                            + ", and no plan can do better.";
+                            + ", and " + noPlan + " can do better.";
         }
         if (late <= least.lateMinutes()) {
             return late == 0 ? "Nothing that is made is late; whether more could be made is not known."
-                    : ClockText.duration(late) + " late in all; no plan" + withThese() + " can be less.";
+                    : ClockText.duration(late) + " late in all; " + noPlan + withThese() + " can be less.";
         }
         return least.lateMinutes() == 0
                 ? ClockText.duration(late) + " late in all; it is not proven that anything has to be late."
-                : "No plan" + withThese() + " can be less than " + ClockText.duration(least.lateMinutes())
+                : "N" + noPlan.substring(1) + withThese() + " can be less than " + ClockText.duration(least.lateMinutes())
                         + " late in all; this one is " + ClockText.duration(late) + ".";
     }
 
     private String end(LowerBound least, int end) {
-        return end <= least.endMinute() ? "The work ends " + view.clock().dayTime(end) + "; no plan" + withThese() + " can end before."
-                : "No plan" + withThese() + " can end before " + view.clock().dayTime(least.endMinute()) + "; this one ends "
+        return end <= least.endMinute() ? "The work ends " + view.clock().dayTime(end) + "; " + noPlan + withThese() + " can end before."
+                : "N" + noPlan.substring(1) + withThese() + " can end before " + view.clock().dayTime(least.endMinute()) + "; this one ends "
                         + view.clock().timeSeenFrom(least.endMinute(), end) + ".";
     }
 
@@ -76,7 +79,8 @@ public final class BoundWords {
                 + (least.lateMinutes() > 0 ? ": at least " + ClockText.duration(least.lateMinutes()) + " late" : "");
     }
 
-    private static Optional<String> notMade(OrderBound least) {
-        return least.possible() ? Optional.empty() : Optional.of("cannot be made by any plan, whatever else waits");
+    private Optional<String> notMade(OrderBound least) {
+        String any = "cannot be made by any plan" + noPlan.substring("no plan".length());
+        return least.possible() ? Optional.empty() : Optional.of(any + ", whatever else waits");
     }
 }

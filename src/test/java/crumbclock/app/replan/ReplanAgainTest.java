@@ -57,6 +57,7 @@ class ReplanAgainTest {
         assertThat(DayProblem.whole(problem, made.state(), made.plan().timetable())).as("seed %d", seed).isEqualTo(made.problem());
         assertThat(audited.plan().cost()).isEqualTo(made.plan().cost());
         assertThat(audited.plan().findings()).isEqualTo(made.plan().findings());
+        assertThat(audited.plan().bound()).as("seed %d", seed).isEqualTo(made.plan().bound());
         assertThat(audited.inFact()).as("seed %d", seed).containsExactlyInAnyOrderElementsOf(made.news().inFact());
     }
 

@@ -104,6 +104,33 @@ class ReplanTest {
         }
     }
 
+    /** Whatever the search finds, it finds nothing better than what is said to be impossible. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void should_never_be_better_than_its_bound(long seed) {
+        Problem problem = RandomKitchens.of(seed);
+        Plan plan = planned(problem, seed);
+        Dice dice = new Dice(seed + 1);
+        int now = dice.upTo(problem.clock().horizonMinutes() / 2);
+
+        Plan made = Replan.replan(problem, plan, day(problem, plan, now, dice), now, SHORT, SearchListener.SILENT).plan();
+
+        assertThat(made.bound().isPresent()).as("seed %d", seed).isEqualTo(made.findings().isEmpty());
+        made.bound().ifPresent(bound -> {
+            assertThat(made.mediumCost()).as("seed %d", seed).isGreaterThanOrEqualTo(bound.medium());
+            for (int order = 0; order < bound.orders().size(); order++) {
+                var outcome = made.timetable().outcomes().get(order);
+                var least = bound.orders().get(order);
+                if (outcome.possible()) {
+                    assertThat(least.possible()).as("seed %d, %s", seed, least).isTrue();
+                    assertThat(outcome.lateMinutes()).as("seed %d, %s", seed, least).isGreaterThanOrEqualTo(least.lateMinutes());
+                    assertThat(outcome.readyMinute()).as("seed %d, %s", seed, least).isGreaterThanOrEqualTo(least.readyMinute());
+                    assertThat(outcome.handMinute()).as("seed %d, %s", seed, least).isGreaterThanOrEqualTo(least.handMinute());
+                }
+            }
+        });
+    }
+
     @ParameterizedTest
     @MethodSource("few")
     void should_give_the_same_plan_for_the_same_steps_and_seed(long seed) {
@@ -186,6 +213,7 @@ class ReplanTest {
         // else the test above would look at plans that make nothing
         int before = 0;
         int after = 0;
+        int bounds = 0;
         for (long seed = 0; seed < 20; seed++) {
             Problem problem = RandomKitchens.of(seed);
             Plan plan = planned(problem, seed);
@@ -193,9 +221,11 @@ class ReplanTest {
             int now = dice.upTo(problem.clock().horizonMinutes() / 2);
             Replanned made = Replan.replan(problem, plan, day(problem, plan, now, dice), now, SHORT, SearchListener.SILENT);
             before += (int) plan.timetable().outcomes().stream().filter(Outcome::possible).count();
+            bounds += made.plan().bound().isPresent() ? 1 : 0;
             after += (int) made.plan().timetable().outcomes().stream().filter(Outcome::possible).count();
         }
         assertThat(100 * after / before).as("%d of %d orders", after, before).isGreaterThan(60);
+        assertThat(bounds).as("plans with a bound, of 20").isGreaterThan(5);
     }
 
     static Plan planned(Problem problem, long seed) {
