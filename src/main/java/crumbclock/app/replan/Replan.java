@@ -56,6 +56,7 @@ public final class Replan {
     private final SearchLimits limits;
     private final SearchListener listener;
     private final int room;
+    private final long total;
     /** Work that is done again though nobody wrote that it is lost, and repairs of what is not missed yet. */
     private final List<Loss> begunAgain = new ArrayList<>();
     private final Set<String> ahead = new LinkedHashSet<>();
@@ -72,6 +73,7 @@ public final class Replan {
         this.limits = limits;
         this.listener = listener;
         this.room = room;
+        this.total = limits.mostSteps() == Long.MAX_VALUE ? MOST_SCHEDULES : limits.mostSteps();
     }
 
     /** Builds what planning again needs; otherwise it does so itself. */
@@ -196,8 +198,7 @@ public final class Replan {
     private void manyCakes(Situation situation, long known) {
         keep(shifted(situation, old, true, true, 0, HELD));
         if (!isGood(known)) {
-            var order = new OldPlan(best.timetable());
-            var other = Beside.begin(() -> shifted(situation, order, true, false, OTHER_SEED, SIDE));
+            var other = Beside.begin(() -> shifted(situation, old, true, false, OTHER_SEED, SIDE));
             keep(shifted(situation, old, true, false, 0, SIDE));
             keep(other.get());
         }
@@ -219,18 +220,13 @@ public final class Replan {
         }
         Situation known = best.situation();
         Problem rest = new RestProblem(known.problem(), old, old, known.happened(), now, List.of(), room).problem();
-        for (Order order : gone) {
-            String stuck = Reasons.stepWithoutPlace(known.problem(), rest, order.id());
-            var redo = new Redo(known, order.id());
-            List<String> repairs = redo.repairs(stuck);
-            if (!repairs.isEmpty()) {
-                ahead.addAll(repairs);
-            } else {
-                redo.steps(stuck).forEach(id -> begunAgain.add(new Loss(0, id, now, false)));
-            }
-        }
+        Redo.collect(known, rest, gone, ahead, begunAgain);
         if (!ahead.isEmpty() || !begunAgain.isEmpty()) {
             keep(shifted(again(), new OldPlan(best.timetable()), true, false, 0, SHIFT));
+            if (best.situation() == known) {
+                ahead.clear();
+                begunAgain.clear();
+            }
         }
     }
 
@@ -272,22 +268,14 @@ public final class Replan {
      */
     private Candidate shifted(Situation situation, OldPlan order, boolean anew, boolean held, long plusSeed, int share) {
         var rest = new RestProblem(situation.problem(), old, old, situation.happened(), now, List.of(), room);
-        var result = Shift.of(rest.problem(), situation, order, anew, held, limits.seed() + plusSeed, Math.max(1, total() * share / WHOLE), this::stopped);
+        var result = Shift.of(rest.problem(), situation, order, anew, held, limits.seed() + plusSeed, Math.max(1, total * share / WHOLE), this::stopped);
         return Candidate.of(situation, rest, Merged.of(situation.problem(), old, situation.happened(), rest, result.timetable()),
                 result.schedules());
     }
 
-    private long total() {
-        return limits.mostSteps() == Long.MAX_VALUE ? MOST_SCHEDULES : limits.mostSteps();
-    }
-
     /** A search of its own needs some timetables before it finds anything. */
     private boolean isWorthwhile() {
-        return left() >= total() / SHIFT;
-    }
-
-    private long left() {
-        return total() - schedules;
+        return total - schedules >= total / SHIFT;
     }
 
     private boolean stopped() {
@@ -295,7 +283,7 @@ public final class Replan {
     }
 
     private SearchLimits part(int share) {
-        long steps = Math.max(1, Math.min(left(), total() * share / WHOLE) / 2);
+        long steps = Math.max(1, Math.min(total - schedules, total * share / WHOLE) / 2);
         long millis = limits.mostMillis() == Long.MAX_VALUE ? Long.MAX_VALUE : Math.max(1, limits.mostMillis() * share / WHOLE / 2);
         return new SearchLimits(limits.seed(), steps, millis, limits.unimprovedMillis());
     }
