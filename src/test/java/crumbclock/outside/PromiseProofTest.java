@@ -18,12 +18,13 @@ import crumbclock.search.SearchListener;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Tiny kitchens with one more cake asked for, against Choco: the earliest time with all others on time is as early as is proven possible, and
- * never earlier. Of the first 30 seeds, all are here: 28 reach the proven time, two miss it, by 2 and by 28 minutes.
+ * Tiny kitchens with one more cake asked for, against Choco: the earliest time with all others on time is the earliest that is proven possible.
+ * None is left out: the first 60 seeds.
  */
 class PromiseProofTest {
 
@@ -31,7 +32,7 @@ class PromiseProofTest {
     private static final long STEPS = 1500;
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 15, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30})
+    @MethodSource("seeds")
     void should_find_the_proven_earliest_time(long seed) {
         Made made = Made.of(seed);
 
@@ -41,16 +42,8 @@ class PromiseProofTest {
         assertNoMoreIsAsked(made);
     }
 
-    /** Whatever is found is sound, and a time earlier than proven would be a hole. */
-    @ParameterizedTest
-    @ValueSource(longs = {13, 16})
-    void should_never_be_earlier_than_proven(long seed) {
-        Made made = Made.of(seed);
-
-        int proven = ChocoKitchen.leastReady(made.asked, made.orderId, made.until(), NODES);
-
-        assertThat(made.earliest(Price.ALL_ON_TIME)).as("kitchen %d", seed).isGreaterThanOrEqualTo(proven);
-        assertNoMoreIsAsked(made);
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, 60);
     }
 
     private static void assertNoMoreIsAsked(Made made) {

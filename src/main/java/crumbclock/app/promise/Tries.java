@@ -32,6 +32,9 @@ import java.util.stream.Stream;
 /** Plans the new order beside the others, from a minute on and at a price; what comes out is audited against the problem as it is. */
 final class Tries {
 
+    /** Most changes in a look for steps that should wait. */
+    private static final long CHANGES = 2_000;
+
     private final Problem asked;
     private final Plan have;
     private final Plan start;
@@ -88,6 +91,10 @@ final class Tries {
      * @param until minute up to which an earlier hand-over is no better
      */
     Optional<PromisedPlan> earliest(Price price, int now, int from, int until) {
+        return heldBack(inOrder(price, now, from, until), price, now, from, until);
+    }
+
+    private Optional<PromisedPlan> inOrder(Price price, int now, int from, int until) {
         Problem problem = terms.of(price, from, until);
         List<Replanned> found = new ArrayList<>();
         if (price == Price.NOBODY_WORSE) {
@@ -99,9 +106,34 @@ final class Tries {
                 : best(List.of(Replan.replan(problem, start, DayLog.NOTHING, now, limits, listener)), price, from, until);
     }
 
+    /** A plan for a small problem is looked at once more for steps that should wait; empty where it is empty. */
+    private Optional<PromisedPlan> heldBack(Optional<PromisedPlan> known, Price price, int now, int from, int until) {
+        if (known.isEmpty() || !isClosed(known.get().problem(), now)) {
+            return known;
+        }
+        Problem begun = known.get().problem();
+        Problem problem = terms.of(price, from, until).withSteps(begun.steps()).withFixedSteps(begun.fixedSteps()).withKept(begun.kept());
+        Timetable before = known.get().plan().timetable();
+        return HoldBack.search(problem, before, limits.seed(), Math.min(limits.mostSteps(), CHANGES), listener::stopAsked)
+                .flatMap(timetable -> made(problem, begun.steps(), timetable, known.get().plan().search(), from, until))
+                .filter(one -> isAt(price, one) && EARLIEST.compare(one, known.get()) < 0).or(() -> known);
+    }
+
+    /** Whether it is small, and nothing that has begun goes on or is held for what is still to come. */
+    private boolean isClosed(Problem problem, int now) {
+        Set<String> begun = problem.fixedSteps().stream().map(one -> one.step().stepId()).collect(Collectors.toSet());
+        return nothingRuns(now) && problem.steps().size() - begun.size() <= HoldBack.MOST_STEPS
+                && problem.steps().stream().filter(step -> begun.contains(step.id())).flatMap(step -> step.equipment().stream())
+                        .allMatch(need -> begun.contains(need.untilStepId()));
+    }
+
     private Optional<PromisedPlan> best(List<Replanned> found, Price price, int from, int until) {
         return found.stream().map(one -> promised(one, from, until)).flatMap(Optional::stream)
-                .filter(one -> one.toll().price().compareTo(price) <= 0 && !one.toll().dropsAny()).min(EARLIEST);
+                .filter(one -> isAt(price, one)).min(EARLIEST);
+    }
+
+    private static boolean isAt(Price price, PromisedPlan plan) {
+        return plan.toll().price().compareTo(price) <= 0 && !plan.toll().dropsAny();
     }
 
     /** Then no place has to be kept free for what stays longer than planned. */
@@ -111,13 +143,13 @@ final class Tries {
 
     /** A plan that hands over in the window; empty when none was found. */
     Optional<PromisedPlan> within(Price price, int now, int from, int until) {
-        return earliest(price, now, from, until).filter(one -> one.own().handMinute() <= until);
+        return inOrder(price, now, from, until).filter(one -> one.own().handMinute() <= until);
     }
 
     /** Whether a plan that was made for another kitchen holds in this one. */
     Optional<PromisedPlan> holding(PromisedPlan plan) {
         int hand = plan.own().handMinute();
-        return audited(terms.promised(hand, hand), asked.steps(), plan.problem(), plan.plan());
+        return audited(terms.promised(hand, hand), asked.steps(), plan.problem(), plan.plan().timetable(), plan.plan().search());
     }
 
     /** What no plan can have earlier, whatever it costs: a minute of hand-over, −1 when no plan can have it at all. */
@@ -129,24 +161,24 @@ final class Tries {
 
     /** The plan against the problem as it is, with the window that can be promised; empty when it does not hold, or leaves the new order out. */
     private Optional<PromisedPlan> promised(Replanned found, int from, int until) {
-        Optional<Outcome> made = found.plan().timetable().outcomes().stream()
-                .filter(one -> one.orderId().equals(orderId) && one.possible()).findFirst();
-        if (made.isEmpty() || !found.plan().isSound()) {
-            return Optional.empty();
-        }
-        int hand = made.get().handMinute();
-        return audited(terms.promised(Math.min(from, hand), Math.max(until, hand)), found.problem().steps(), found.problem(), found.plan());
+        return found.plan().isSound() ? made(found.problem(), found.problem().steps(), found.plan().timetable(), found.plan().search(), from, until)
+                : Optional.empty();
+    }
+
+    private Optional<PromisedPlan> made(Problem problem, List<Step> steps, Timetable timetable, Plan.SearchNote search, int from, int until) {
+        return timetable.outcomes().stream().filter(one -> one.orderId().equals(orderId) && one.possible()).map(Outcome::handMinute).findFirst()
+                .flatMap(hand -> audited(terms.promised(Math.min(from, hand), Math.max(until, hand)), steps, problem, timetable, search));
     }
 
     /** @param found holds what has begun, and from when on the known plan is kept */
-    private Optional<PromisedPlan> audited(Problem own, List<Step> steps, Problem found, Plan plan) {
+    private Optional<PromisedPlan> audited(Problem own, List<Step> steps, Problem found, Timetable planned, Plan.SearchNote search) {
         Problem problem = own.withSteps(steps).withFixedSteps(fixed(found)).withKept(KeptPlan.of(have.timetable(), found.kept().now()));
-        Timetable timetable = plan.timetable().withEachOutcome(one -> told(problem, one));
+        Timetable timetable = planned.withEachOutcome(one -> told(problem, one));
         var audit = Audit.audit(problem, timetable);
         if (!audit.isSound()) {
             return Optional.empty();
         }
-        var audited = new Plan(own.title(), timetable, audit.findings(), audit.cost(), audit.mediumCost(), audit.softCost(), plan.search());
+        var audited = new Plan(own.title(), timetable, audit.findings(), audit.cost(), audit.mediumCost(), audit.softCost(), search);
         Outcome outcome = timetable.outcomes().stream().filter(one -> one.orderId().equals(orderId)).findFirst().orElseThrow();
         Toll toll = Tolls.of(problem, have.timetable(), timetable);
         return Optional.of(new PromisedPlan(problem, audited, outcome, toll,
