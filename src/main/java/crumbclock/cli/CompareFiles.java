@@ -7,6 +7,7 @@ import crumbclock.formats.csv.CompareCsv;
 import crumbclock.report.compare.ComparePage;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The files of a comparison: its own in one folder, each plan's in a folder of its own below. */
@@ -29,6 +30,8 @@ final class CompareFiles {
         texts.put("compare.csv", CompareCsv.write(comparison));
         texts.put("compare.json", CompareJson.write(comparison));
         texts.put("compare.html", ComparePage.render(comparison));
+        List<String> before = PlanFolders.of(folder.resolve("compare.json"));
         PlanFiles.write(folder, texts);
+        PlanFolders.removeOthers(folder, before, texts.keySet());
     }
 }

@@ -91,6 +91,11 @@ final class PlanFiles {
         return texts(problem, plan, PlanPage.render(problem, plan), DayState.NONE);
     }
 
+    /** The same for one whose problem differs from the one in its file. */
+    static Map<String, String> texts(Problem problem, Plan plan, DayState state) {
+        return texts(problem, plan, PlanPage.render(problem, plan), state);
+    }
+
     private static Map<String, String> texts(Problem problem, Plan plan, String page, DayState state) {
         Map<String, String> texts = new LinkedHashMap<>();
         texts.put(PLAN, PlanJson.write(problem, plan, state));

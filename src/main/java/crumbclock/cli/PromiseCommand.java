@@ -1,12 +1,13 @@
 package crumbclock.cli;
 
-import crumbclock.app.AuditPlan;
 import crumbclock.app.PlanProblem;
+import crumbclock.app.promise.PlanInHand;
 import crumbclock.app.promise.PromiseOrder;
 import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.domain.promise.PromiseAnswer;
 import crumbclock.report.promise.PromiseSummary;
+import crumbclock.report.view.ClockText;
 import crumbclock.search.SearchLimits;
 import crumbclock.search.SearchListener;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -70,18 +72,27 @@ final class PromiseCommand implements Callable<Integer> {
     public Integer call() {
         steps.check(spec);
         long length = steps.stepsOr(DEFAULT_STEPS);
-        PromiseInputs inputs = Inputs.withOneMore(problemFile, change.changes(), order);
-        int minute = now == null ? inputs.askedAt() : Inputs.now(now, inputs.asked().problem().clock(), spec);
         Path folder = PlanFiles.in(out == null ? PlanFiles.usual(problemFile, "promise") : out, problemFile).folder();
-        Plan known = planFile == null ? null : known(inputs.base().problem());
+        refuseToOverwrite(folder);
+        PromiseInputs inputs = Inputs.withOneMore(problemFile, change.changes(), order);
+        PromisePlan known = planFile == null ? null : PromisePlan.read(planFile, inputs);
+        int minute = minute(inputs, known == null ? 0 : known.now());
         surroundings.interrupt().watch();
         PromiseAnswer answer;
+        PlanInHand have;
         try (var progress = new PromiseProgress(surroundings, steps.quiet())) {
-            Plan have = known == null ? planned(inputs.base().problem(), BASE_SHARE * length, progress) : known;
+            var limits = SearchLimits.ofSteps(steps.seed(), BASE_SHARE * length);
+            var listener = SearchListener.stoppedBy(progress::stopAsked);
+            have = known == null ? planned(inputs.base().problem(), limits, listener) : known.inHand(minute, limits, listener)
+                    .orElseThrow(() -> new BadInput("--plan " + planFile + ": with the changes no sound way was found to go on by it;"
+                            + " name a plan that was made with them. See `crumbclock plan --change`."));
             answer = PromiseOrder.answer(inputs.question(have, minute), SearchLimits.ofSteps(steps.seed(), length), progress);
         }
-        PromiseFiles.write(folder, answer);
+        PromiseFiles.write(folder, answer, have);
         if (!steps.quiet()) {
+            if (known != null) {
+                known.news(have).ifPresent(surroundings.out()::println);
+            }
             surroundings.out().print(PromiseSummary.render(answer));
             surroundings.out().println();
             surroundings.out().println("Look at " + folder.resolve("promise.html") + "; each plan is in a folder beside it.");
@@ -89,26 +100,32 @@ final class PromiseCommand implements Callable<Integer> {
         return exit(answer).code();
     }
 
-    private Plan known(Problem base) {
-        KnownPlan known = Inputs.known(planFile, base);
-        if (!known.state().again().isEmpty()) {
-            throw new BadInput("--plan " + planFile + ": makes batch " + known.state().again().get(0).batchId() + " a second time; expected a plan with"
-                    + " the batches of the problem file alone. Name the plan before it, from the history beside it.");
+    /** When it is asked: by then the plan may know already how the day went. */
+    private int minute(PromiseInputs inputs, int known) {
+        if (now == null) {
+            return Math.max(known, inputs.askedAt());
         }
-        Plan plan = AuditPlan.audit(base, known.plan());
-        if (!plan.isSound()) {
-            throw new BadInput("--plan " + planFile + ": breaks " + plan.findings().size() + (plan.findings().size() == 1 ? " rule" : " rules")
-                    + " of this problem, the first: " + plan.findings().get(0).message() + "; expected a sound plan of it. See `crumbclock audit`.");
+        int minute = Inputs.now(now, inputs.asked().problem().clock(), spec);
+        if (minute < known) {
+            throw new ParameterException(spec.commandLine(), "--now: read \"" + now + "\"; expected "
+                    + new ClockText(inputs.asked().problem().clock()).dayTime(known) + " or later, since the plan says how things stood then");
         }
-        return plan;
+        return minute;
     }
 
-    private Plan planned(Problem base, long length, PromiseProgress progress) {
-        Plan plan = PlanProblem.plan(base, SearchLimits.ofSteps(steps.seed(), length), SearchListener.stoppedBy(progress::stopAsked));
+    /** The plan that people work by stays what it was. */
+    private void refuseToOverwrite(Path folder) {
+        if (planFile != null && planFile.toAbsolutePath().normalize().startsWith(folder.toAbsolutePath().normalize())) {
+            throw new BadInput("--out " + folder + ": the plan that people have lies in it and is kept as it is; name another folder");
+        }
+    }
+
+    private static PlanInHand planned(Problem base, SearchLimits limits, SearchListener listener) {
+        Plan plan = PlanProblem.plan(base, limits, listener);
         if (!plan.isSound()) {
             throw new IllegalStateException("the audit found broken rules in the plan without the new order");
         }
-        return plan;
+        return PlanInHand.planned(base, plan);
     }
 
     private static Exit exit(PromiseAnswer answer) {

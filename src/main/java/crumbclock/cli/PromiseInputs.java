@@ -1,9 +1,9 @@
 package crumbclock.cli;
 
 import crumbclock.app.promise.HelpIdeas;
+import crumbclock.app.promise.PlanInHand;
 import crumbclock.app.promise.Question;
 import crumbclock.domain.order.Order;
-import crumbclock.domain.plan.Plan;
 import crumbclock.domain.problem.Problem;
 import crumbclock.domain.work.Step;
 import crumbclock.formats.change.Scenario;
@@ -12,6 +12,7 @@ import crumbclock.formats.problem.ProblemDraft;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -54,7 +55,14 @@ record PromiseInputs(ProblemDraft draft, Scenario base, Scenario asked, String o
         return asked.problem().steps().stream().filter(step -> !others.contains(step.id())).mapToInt(Step::earliest).min().orElse(0);
     }
 
-    Question question(Plan have, int now) {
+    /** The problem as it stands in its file; empty when nothing is changed but for the order, or when it has faults without the changes. */
+    Optional<Problem> unchanged() {
+        List<Object> faults = new ArrayList<>();
+        Optional<Problem> plain = base.changes().isEmpty() ? Optional.empty() : Optional.of(draft.problem(faults::add));
+        return faults.isEmpty() ? plain : Optional.empty();
+    }
+
+    Question question(PlanInHand have, int now) {
         var with = draft.with(asked.changes());
         List<Question.Help> helps = new ArrayList<>();
         for (HelpIdeas.Idea idea : HelpIdeas.of(asked.problem(), orderId, StockChoices.of(with, orderId), now)) {
@@ -64,6 +72,6 @@ record PromiseInputs(ProblemDraft draft, Scenario base, Scenario asked, String o
                 helps.add(new Question.Help(idea.name(), idea.words(), problem));
             }
         }
-        return new Question(base.problem(), have, asked.problem(), orderId, now, helps);
+        return Question.about(have, asked.problem(), orderId, now, helps);
     }
 }

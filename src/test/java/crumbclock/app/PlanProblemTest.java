@@ -51,7 +51,7 @@ class PlanProblemTest {
                 Optional.of(new LowerBound(1, 1, 1, true, List.of())));
 
         // when
-        Plan audited = AuditPlan.audit(TwoCakeMonday.problem(), boast);
+        Plan audited = AuditPlan.withBound(TwoCakeMonday.problem(), boast);
 
         // then
         AuditResult audit = Audit.audit(TwoCakeMonday.problem(), TwoCakeMonday.timetable());
@@ -59,5 +59,6 @@ class PlanProblemTest {
                 audit.mediumCost(), audit.softCost(), new Plan.SearchNote(9, 9),
                 Optional.of(Bound.of(TwoCakeMonday.problem()))));
         assertThat(audited.softCost()).isNotEqualTo(1);
+        assertThat(AuditPlan.audit(TwoCakeMonday.problem(), boast).bound()).isEmpty();
     }
 }

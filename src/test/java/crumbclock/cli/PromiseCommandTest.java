@@ -141,6 +141,78 @@ class PromiseCommandTest {
         assertThat(folder.resolve("out")).doesNotExist();
     }
 
+    @Test
+    void aPlanMadeWithoutTheChangesIsChangedFirst() throws IOException {
+        // given half an hour of her shift less, when the known plan has her at work
+        CommandRun changed = ask(folder, "--plan", made.resolve("out/known/plan.json"), "--change", "away ada from \"Fri 15:00\" to \"Fri 15:30\"");
+
+        assertThat(changed.code()).as(changed.err()).isBetween(0, 1);
+        assertThat(changed.out()).matches("(?s)The plan was made without the changes; with them (no step of it moves|one step of it moves|\\d+ steps of it move)\\. "
+                + "What the order costs is told against known/plan.html.\nA2, Two dozen more: .*");
+        CommandRun audit = CommandRun.of("audit", folder.resolve("two-dozen.json"), folder.resolve("out/known/plan.json"), "--change",
+                "away ada from \"Fri 15:00\" to \"Fri 15:30\"");
+        assertThat(audit.code()).as(audit.out() + audit.err()).isZero();
+    }
+
+    @Test
+    void aPlanMadeDuringTheDayIsGoneOnFrom() throws IOException {
+        Path problem = SmallProblem.in(folder);
+        Path day = Files.writeString(folder.resolve("day.csv"), "time,cake,step,word\n12:00,,oven,dead until 13:00\n");
+        CommandRun replanned = CommandRun.of("replan", problem, "--plan", made.resolve("out/known/plan.json"), "--day", day, "--now", "12:00",
+                "--steps", 60, "--out", folder.resolve("day"), "--quiet");
+        assertThat(replanned.code()).as(replanned.err()).isBetween(0, 1);
+
+        CommandRun asked = ask(folder, "--plan", folder.resolve("day/plan.json"));
+        CommandRun tooEarly = ask(folder, "--plan", folder.resolve("day/plan.json"), "--now", "Fri 11:00");
+
+        assertThat(asked.code()).as(asked.err()).isBetween(0, 1);
+        assertThat(asked.out()).startsWith("A2, Two dozen more: wished for Fri 19:00, asked Fri 12:00\n");
+        assertThat(tooEarly.code()).isEqualTo(2);
+        assertThat(tooEarly.err()).startsWith("--now: read \"Fri 11:00\"; expected Fri 12:00 or later, since the plan says how things stood then");
+    }
+
+    /** Anybody can check the plan that is promised, with the order as it was wished. */
+    @Test
+    void thePlanAsWishedStandsTheAudit() {
+        CommandRun audit = CommandRun.of("audit", made.resolve("two-dozen.json"), made.resolve("out/as-wished/plan.json"), "--change", ONE_MORE);
+
+        assertThat(audit.code()).as(audit.out() + audit.err()).isZero();
+    }
+
+    @Test
+    void plansOfAnEarlierRunAreTakenAwayAndNothingElse() throws IOException {
+        // given folders that the page of an earlier run led to, one with a note in it, and one that it does not know
+        Path out = folder.resolve("out");
+        for (String old : List.of("help-mixer", "help-noted", "holiday")) {
+            Files.createDirectories(out.resolve(old));
+            Files.writeString(out.resolve(old).resolve("plan.html"), "old");
+        }
+        Files.writeString(out.resolve("help-noted/note.txt"), "ring Ada");
+        Files.writeString(out.resolve("promise.json"), "{ \"problem\": \"Two dozen\", \"offers\": [], \"helps\": [{ \"with\": { \"plan\": \"help-mixer\" } }, "
+                + "{ \"with\": { \"plan\": \"help-noted\" } }, { \"with\": { \"plan\": \"../up\" } }] }");
+
+        ask(folder, "--quiet");
+
+        assertThat(out.resolve("help-mixer")).doesNotExist();
+        assertThat(out.resolve("help-noted/plan.html")).doesNotExist();
+        assertThat(out.resolve("help-noted/note.txt")).exists();
+        assertThat(out.resolve("holiday/plan.html")).hasContent("old");
+        assertThat(out.resolve("as-wished/plan.html")).exists();
+    }
+
+    @Test
+    void thePlanThatPeopleHaveIsNotOverwritten() throws IOException {
+        ask(folder, "--quiet");
+        Path known = folder.resolve("out/as-wished/plan.json");
+        String before = Files.readString(known);
+
+        CommandRun refused = ask(folder, "--plan", known);
+
+        assertThat(refused.code()).isEqualTo(2);
+        assertThat(refused.errIn(folder)).contains("--out out: the plan that people have lies in it and is kept as it is; name another folder");
+        assertThat(Files.readString(known)).isEqualTo(before);
+    }
+
     /** Whoever ends it early keeps the plan without the order, and is told what is missing. */
     @Test
     @Timeout(60)

@@ -8,7 +8,7 @@ import java.util.List;
  * What is asked.
  *
  * @param base    the problem without the new order
- * @param have    a sound plan of it, which people have
+ * @param have    a plan of it, which people have; what it breaks, others may break, too
  * @param asked   the problem with the new order, as it is wished, and nothing else different
  * @param orderId the new order
  * @param now     minute at which it is asked; what begins before stays as it is
@@ -18,6 +18,17 @@ public record Question(Problem base, Plan have, Problem asked, String orderId, i
 
     public Question {
         helps = List.copyOf(helps);
+    }
+
+    /**
+     * The question about a plan in hand.
+     *
+     * @param asked the problem with the new order, as it stands in the files
+     * @param helps likewise
+     */
+    public static Question about(PlanInHand have, Problem asked, String orderId, int now, List<Help> helps) {
+        return new Question(have.problem(), have.plan(), have.with(asked), orderId, now,
+                helps.stream().map(help -> new Help(help.name(), help.words(), have.with(help.problem()))).toList());
     }
 
     /**

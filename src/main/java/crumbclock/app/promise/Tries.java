@@ -6,6 +6,7 @@ import crumbclock.bound.Bound;
 import crumbclock.domain.day.DayLog;
 import crumbclock.domain.order.HandOverWay;
 import crumbclock.domain.order.Order;
+import crumbclock.domain.plan.Finding;
 import crumbclock.domain.plan.LowerBound.OrderBound;
 import crumbclock.domain.plan.Outcome;
 import crumbclock.domain.plan.Plan;
@@ -161,7 +162,7 @@ final class Tries {
 
     /** The plan against the problem as it is, with the window that can be promised; empty when it does not hold, or leaves the new order out. */
     private Optional<PromisedPlan> promised(Replanned found, int from, int until) {
-        return found.plan().isSound() ? made(found.problem(), found.problem().steps(), found.plan().timetable(), found.plan().search(), from, until)
+        return isGood(found.plan().findings()) ? made(found.problem(), found.problem().steps(), found.plan().timetable(), found.plan().search(), from, until)
                 : Optional.empty();
     }
 
@@ -170,12 +171,17 @@ final class Tries {
                 .flatMap(hand -> audited(terms.promised(Math.min(from, hand), Math.max(until, hand)), steps, problem, timetable, search));
     }
 
+    /** What has happened by the known plan stays broken; nothing else may be. */
+    private boolean isGood(List<Finding> findings) {
+        return have.findings().containsAll(findings);
+    }
+
     /** @param found holds what has begun, and from when on the known plan is kept */
     private Optional<PromisedPlan> audited(Problem own, List<Step> steps, Problem found, Timetable planned, Plan.SearchNote search) {
         Problem problem = own.withSteps(steps).withFixedSteps(fixed(found)).withKept(KeptPlan.of(have.timetable(), found.kept().now()));
         Timetable timetable = planned.withEachOutcome(one -> told(problem, one));
         var audit = Audit.audit(problem, timetable);
-        if (!audit.isSound()) {
+        if (!isGood(audit.findings())) {
             return Optional.empty();
         }
         var audited = new Plan(own.title(), timetable, audit.findings(), audit.cost(), audit.mediumCost(), audit.softCost(), search);

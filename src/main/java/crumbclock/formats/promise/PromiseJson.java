@@ -2,6 +2,7 @@ package crumbclock.formats.promise;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import crumbclock.domain.order.HandOver;
 import crumbclock.domain.promise.Help;
 import crumbclock.domain.promise.Offer;
 import crumbclock.domain.promise.OrderEffect;
@@ -71,6 +72,9 @@ public final class PromiseJson {
         node.put("plan", answer.nameOf(plan));
         minute(node, "ready", plan.own().readyMinute());
         minute(node, "handOver", plan.own().handMinute());
+        HandOver window = plan.problem().orders().stream().filter(order -> order.id().equals(answer.orderId())).findFirst().orElseThrow().handOver();
+        minute(node, "windowFrom", window.from());
+        minute(node, "windowUntil", window.until());
         minute(node, "yesBy", plan.sayYesBy());
         var others = node.putArray("others");
         for (OrderEffect one : plan.toll().orders()) {
