@@ -5,6 +5,7 @@ import crumbclock.domain.work.Footprint;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
@@ -17,6 +18,8 @@ import java.util.function.ToDoubleFunction;
  */
 record Scope(List<TierRequest> tiers, int pieces, int batchAmount) {
 
+    /** More than the longest problem has. */
+    static final int MOST_MINUTES = 100_000;
     /** Batches and small cakes have no size of their own; their tables by size should say {@code any}. */
     private static final TierRequest NO_SIZE = new TierRequest(new Footprint(true, 1, 1), 1);
 
@@ -62,7 +65,11 @@ record Scope(List<TierRequest> tiers, int pieces, int batchAmount) {
         };
     }
 
-    /** Minutes of a table by size, as often as they come. */
+    /**
+     * Minutes of a table by size, as often as they come.
+     *
+     * @throws IllegalArgumentException when they are more than any step may take, or a size cannot be read
+     */
     int minutes(Map<String, Integer> bySize, Times times) {
         var table = SizeTable.of(bySize);
         double minutes = switch (times) {
@@ -73,6 +80,9 @@ record Scope(List<TierRequest> tiers, int pieces, int batchAmount) {
             case PIECES -> pieces * table.at(largestMm());
             case DOZENS -> dozens() * table.at(largestMm());
         };
+        if (minutes > MOST_MINUTES) {
+            throw new IllegalArgumentException(String.format(Locale.ROOT, "comes to %,.0f minutes; expected at most %,d", minutes, MOST_MINUTES));
+        }
         return SizeTable.whole(minutes);
     }
 

@@ -33,7 +33,7 @@ final class StepMaker {
 
     /**
      * @param contains allergens that come in with this very step; those of the steps before it are added later
-     * @throws IllegalArgumentException when the template is neither work nor rest, or a size cannot be read
+     * @throws IllegalArgumentException when the template is neither work nor rest, a size cannot be read, or its minutes cannot be
      */
     static Step make(StepTemplate template, Scope scope, Names names, List<EquipmentNeed> equipment,
             Set<String> contains, Set<String> freeFrom, int earliest) {
@@ -69,6 +69,10 @@ final class StepMaker {
 
     private static OvenUse oven(OvenTemplate oven, Scope scope, int leastMinutes) {
         int bake = leastMinutes - oven.coolInOvenMinutes();
+        if (bake < 0) {
+            throw new IllegalArgumentException("cools in the oven for " + oven.coolInOvenMinutes() + " of " + leastMinutes
+                    + " minutes; expected no longer than its least rest");
+        }
         return new OvenUse(SizeTable.of(oven.temperatureC()).stepAt(scope.largestMm()), pans(oven.pan(), scope),
                 (bake * oven.doorShutPercent() + 99) / 100, oven.coolInOvenMinutes());
     }
@@ -90,7 +94,12 @@ final class StepMaker {
         var form = place.form();
         int heightMm = form.perLayerMm() * heightLayers(form, scope)
                 + form.perTierMm() * (form.count() == Count.TIERS ? 1 : scope.tiers().size()) + form.plusHeightMm();
-        return new PlaceNeed(new Form(form.name(), footprint(form, scope.largest().size()), heightMm,
+        Footprint footprint = footprint(form, scope.largest().size());
+        if (footprint.widthMm() < 1 || footprint.depthMm() < 1) {
+            throw new IllegalArgumentException("comes to a form of " + footprint.widthMm() + " × " + footprint.depthMm()
+                    + " mm; expected at least 1 mm each way, so a \"plusMm\" that takes less away");
+        }
+        return new PlaceNeed(new Form(form.name(), footprint, heightMm,
                 massGrams(form, scope), scope.count(form.count()), form.warmthC(), !form.covered(),
                 form.pasteFinish()), place.allowed());
     }

@@ -57,13 +57,13 @@ public final class StepTimes {
         return new OvenUse(bake.temperatureC(), bake.pans(), doorShut, cooling);
     }
 
-    /** What took time still takes a minute at least. */
+    /** What took time still takes a minute at least, and never more than the longest problem has. */
     private static int minutes(int now, StepTime change) {
-        int changed = (int) (((long) now * change.percent() + 99) / 100) + change.minutes();
-        return Math.max(Math.min(now, 1), changed);
+        long changed = ((long) now * change.percent() + 99) / 100 + change.minutes();
+        return (int) Math.min(Scope.MOST_MINUTES, Math.max(Math.min(now, 1), changed));
     }
 
     private static int down(int minutes, int percent) {
-        return (int) ((long) minutes * percent / 100);
+        return (int) Math.min(Scope.MOST_MINUTES, (long) minutes * percent / 100);
     }
 }

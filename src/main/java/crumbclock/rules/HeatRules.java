@@ -4,6 +4,7 @@ import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSo
 import ai.timefold.solver.core.api.score.stream.Constraint;
 import ai.timefold.solver.core.api.score.stream.ConstraintFactory;
 import ai.timefold.solver.core.api.score.stream.Joiners;
+import ai.timefold.solver.core.api.score.stream.bi.BiJoiner;
 import crumbclock.domain.kitchen.Cavity;
 import crumbclock.domain.plan.Rule;
 import crumbclock.rules.fact.Bake;
@@ -11,6 +12,9 @@ import crumbclock.rules.fact.HeatRun;
 
 /** R08 oven heat: preheating, changes of temperature, and cooling in the oven. */
 final class HeatRules {
+
+    /** What one run goes on from has begun before it: else two runs of no minutes would each be heated by the other. */
+    private static final BiJoiner<HeatRun, HeatRun> BEGINS_BEFORE = Joiners.greaterThan(HeatRun::from);
 
     private HeatRules() {
     }
@@ -57,8 +61,7 @@ final class HeatRules {
     static Constraint r08Preheat(ConstraintFactory factory) {
         return factory.forEach(HeatRun.class)
                 .ifNotExists(HeatRun.class, Joiners.equal(HeatRun::cavityId),
-                        Joiners.equal(HeatRun::from, HeatRun::until),
-                        Joiners.filtering((run, before) -> run.no() != before.no()))
+                        Joiners.equal(HeatRun::from, HeatRun::until), BEGINS_BEFORE)
                 .join(Cavity.class, Joiners.equal(HeatRun::cavityId, Cavity::id))
                 .filter((run, cavity) -> run.readyAt() - run.from() < cavity.preheatMinutes())
                 .penalize(HardMediumSoftLongScore.ONE_HARD)
@@ -72,8 +75,7 @@ final class HeatRules {
     static Constraint r08Change(ConstraintFactory factory) {
         return factory.forEach(HeatRun.class)
                 .join(HeatRun.class, Joiners.equal(HeatRun::cavityId),
-                        Joiners.equal(HeatRun::from, HeatRun::until),
-                        Joiners.filtering((run, before) -> run.no() != before.no()))
+                        Joiners.equal(HeatRun::from, HeatRun::until), BEGINS_BEFORE)
                 .join(Cavity.class, Joiners.equal((run, before) -> run.cavityId(), Cavity::id))
                 .filter((run, before, cavity) -> run.readyAt() - run.from()
                         < cavity.changeMinutes(before.temperatureC(), run.temperatureC()))

@@ -61,6 +61,15 @@ class HeatRulesTest {
                 .costs(findings);
     }
 
+    /** Two runs of no minutes at one minute each end where the other begins; neither has heated anything up. */
+    @Test
+    void should_not_let_two_moments_heat_each_other_up() {
+        check(HeatRules::r08Preheat).on(oven(), aTimetable().run("deck", 180, 100, 100, 100).run("deck", 180, 100, 100, 100)
+                .run("deck", 180, 100, 100, 200)).costs(3);
+        check(HeatRules::r08Preheat).on(oven(), aTimetable().run("deck", 180, 50, 100, 100).run("deck", 180, 100, 100, 100)
+                .run("deck", 180, 100, 100, 200)).costs(0);
+    }
+
     @ParameterizedTest
     @CsvSource({"180, 200, 103, 1", "180, 200, 104, 0", "180, 201, 105, 1", "180, 201, 106, 0", "180, 160, 107, 1",
         "180, 160, 108, 0", "180, 180, 100, 0"})

@@ -69,7 +69,7 @@ public final class PoolBook implements Journal.Undoable {
      * later start worth asking for.
      */
     public int blockedUntil(Need need, int from, int until) {
-        if (need.units() > pool.count()) {
+        if (need.units() > pool.count() || need.amount() > pool.capacity()) {
             return horizon + 1;
         }
         if (profile != null) {

@@ -281,7 +281,7 @@ final class Compiler {
         for (Task owner : tasks) {
             for (EquipmentNeed need : owner.step.equipment()) {
                 Task until = taskById.get(need.untilStepId());
-                Need compiled = new Need(needs.size(), poolById.get(need.poolId()), need.units(), owner,
+                Need compiled = new Need(needs.size(), poolById.get(need.poolId()), need.units(), need.amount(), owner,
                         mirrored ? until : owner, mirrored ? owner : until);
                 needs.add(compiled);
                 takes.computeIfAbsent(compiled.first(), key -> new ArrayList<>()).add(compiled);

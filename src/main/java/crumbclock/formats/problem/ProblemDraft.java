@@ -134,6 +134,7 @@ public record ProblemDraft(String title, ProblemCalendar calendar, int bufferMin
      */
     public Problem problem(Consumer<ExpansionFault> faults) {
         var work = expanded(faults);
+        AllergenLimit.fault(kitchen, work.orders().stream().flatMap(order -> order.cakes().stream()).toList(), work.steps()).ifPresent(faults);
         Set<String> stepIds = work.steps().stream().map(Step::id).collect(Collectors.toSet());
         var happened = fixed.stream().filter(step -> stepIds.contains(step.step().stepId())).toList();
         return new Problem(title, calendar.clock(), kitchen, work.orders(), work.batches(), work.steps(), work.waits(),
