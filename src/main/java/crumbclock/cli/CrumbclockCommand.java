@@ -1,5 +1,6 @@
 package crumbclock.cli;
 
+import crumbclock.formats.issue.Alternatives;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -24,9 +25,7 @@ final class CrumbclockCommand implements Runnable {
 
     @Override
     public void run() {
-        List<String> names = List.copyOf(spec.subcommands().keySet());
-        int last = names.size() - 1;
         throw new CommandLine.ParameterException(spec.commandLine(),
-                "Say what to do: " + String.join(", ", names.subList(0, last)) + " or " + names.get(last) + ".");
+                "Say what to do: " + Alternatives.of(List.copyOf(spec.subcommands().keySet())) + ".");
     }
 }

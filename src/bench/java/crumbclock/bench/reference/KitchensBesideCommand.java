@@ -73,8 +73,6 @@ public final class KitchensBesideCommand implements Callable<Integer> {
         Weights few = new Weights(all.lateMinute(), all.lateOrder(), all.notPossible(), all.bufferMinute(), all.staleMinute(),
                 0, 0, 0, 0, 0, 0, 0, 0, 0, all.endMinute(), all.earlyBefore(), all.lateAfter(),
                 0, 0);
-        return new Problem(problem.title(), problem.clock(), problem.kitchen(), problem.orders(), problem.batches(),
-                problem.steps(), problem.waits(), problem.coldLimits(), problem.lifeLimits(), problem.freshnessWishes(),
-                problem.fixedSteps(), few, problem.kept());
+        return problem.withWeights(few);
     }
 }

@@ -101,6 +101,12 @@ public record Problem(String title, ProblemClock clock, Kitchen kitchen, List<Or
                 fixedSteps, weights, plan, repairs);
     }
 
+    /** The same with other points. */
+    public Problem withWeights(Weights others) {
+        return new Problem(title, clock, kitchen, orders, batches, steps, waits, coldLimits, lifeLimits, freshnessWishes,
+                fixedSteps, others, kept, repairs);
+    }
+
     /** All cakes of all orders, as read. */
     public List<Cake> cakes() {
         return orders.stream().flatMap(order -> order.cakes().stream()).toList();

@@ -3,6 +3,7 @@ package crumbclock.formats.change;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import crumbclock.formats.issue.Alternatives;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,8 +21,7 @@ final class ChangeWords {
 
     /** What a change in words may begin with. */
     static final List<String> VERBS = List.of("drop", "add", "move", "edit", "copy", "away", "hours", "more", "goods", "stock", "time", "window");
-    static final String EXPECTED = String.join(", ", VERBS.subList(0, VERBS.size() - 1)) + " or " + VERBS.get(VERBS.size() - 1)
-            + ", as in \"away oven from Thu 20:00\"";
+    static final String EXPECTED = Alternatives.of(VERBS) + ", as in \"away oven from Thu 20:00\"";
 
     private static final Pattern WORD = Pattern.compile("((?:[^\\s\"]|\"[^\"]*\")+)");
     private static final Pattern SAID = Pattern.compile("([A-Za-z][A-Za-z0-9.-]*)=(.*)");

@@ -5,6 +5,7 @@ import crumbclock.domain.kitchen.Kitchen;
 import crumbclock.domain.kitchen.Shelf;
 import crumbclock.domain.kitchen.Store;
 import crumbclock.domain.request.OrderRequest;
+import crumbclock.formats.issue.Alternatives;
 import crumbclock.formats.issue.IssueLog;
 import crumbclock.formats.issue.Nearest;
 import crumbclock.formats.json.Spot;
@@ -106,9 +107,7 @@ final class Things {
     }
 
     private static String expected(Set<Kind> kinds) {
-        var words = kinds.stream().map(Kind::word).toList();
-        String some = words.size() == 1 ? words.get(0)
-                : String.join(", ", words.subList(0, words.size() - 1)) + " or " + words.get(words.size() - 1);
+        String some = Alternatives.of(kinds.stream().map(Kind::word).toList());
         return "the id of " + (some.matches("[aeiou].*") ? "an " : "a ") + some + " of this problem";
     }
 }

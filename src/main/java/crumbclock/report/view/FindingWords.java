@@ -10,15 +10,15 @@ public final class FindingWords {
 
     /** {@code R01 one thing at a time: Sat 10:00–10:15, Ann: …}; without the place where there is none. */
     public static String sentence(ClockText clock, Finding finding) {
-        return rule(finding) + ": " + clock.daySpan(finding.when()) + (finding.place().isEmpty() ? "" : ", " + finding.place()) + ": " + finding.message();
+        return told(clock, finding, finding.place().isEmpty() ? "" : ", " + finding.place());
     }
 
     /** The same, and the place is left to the message. */
     public static String withoutPlace(ClockText clock, Finding finding) {
-        return rule(finding) + ": " + clock.daySpan(finding.when()) + ": " + finding.message();
+        return told(clock, finding, "");
     }
 
-    private static String rule(Finding finding) {
-        return finding.rule() + " " + finding.rule().title();
+    private static String told(ClockText clock, Finding finding, String place) {
+        return finding.rule() + " " + finding.rule().title() + ": " + clock.daySpan(finding.when()) + place + ": " + finding.message();
     }
 }
