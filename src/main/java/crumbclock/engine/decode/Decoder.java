@@ -14,8 +14,8 @@ import java.util.function.BooleanSupplier;
  * later gets a bound and the decode begins anew; a unit without a place waits until the others are placed; then its order is
  * placed in the next {@linkplain #BUFFERED way}. Its timetable is always sound.
  *
- * <p>{@link #decodeOnce} mends nothing: it goes through the units once, and {@link #brokenMinutes} and {@link #stuckUnits} count what
- * did not work out.
+ * <p>{@link #decodeOnce} hardly mends: it raises a few bounds ({@link QuickRaises}), and {@link #brokenMinutes} and
+ * {@link #stuckUnits} count what else did not work out.
  * A search asks it thousands of times a second, and keeps what breaks nothing.
  *
  * <p>Not thread-safe: one for each search. A decode depends on the order of work alone, though what it has in common with the
@@ -47,6 +47,9 @@ public final class Decoder {
     private final Rule[] reason;
     private final Task[] reasonTask;
     private final int[] extraRelease;
+    /** The bounds that the last quick decode was given, and those it found out. */
+    private final int[] given;
+    private final QuickRaises raises = new QuickRaises();
     private final Rounds rounds;
     private long schedules;
     private final boolean[] stuck;
@@ -62,6 +65,7 @@ public final class Decoder {
         active = new boolean[compiled.tasks.length];
         release = new int[compiled.tasks.length];
         extraRelease = new int[compiled.tasks.length];
+        given = new int[compiled.tasks.length];
         way = new int[compiled.orders.length];
         reason = new Rule[compiled.orders.length];
         reasonTask = new Task[compiled.orders.length];
@@ -159,7 +163,7 @@ public final class Decoder {
     }
 
     /**
-     * Decodes in one pass, with orders placed as an earlier decode found out they must be.
+     * Decodes with hardly anything mended, and with orders placed as an earlier decode found out they must be.
      *
      * @param ways   for each order
      * @param bounds earliest abstract start of each task, as {@link #bounds} gave them
@@ -171,19 +175,22 @@ public final class Decoder {
             return;
         }
         if (holdsQuick) {
+            turn = raises.forgetFrom(turn);
             rounds.backTo(turn);
+        } else {
+            raises.clear();
         }
         System.arraycopy(ways, 0, way, 0, way.length);
+        System.arraycopy(bounds, 0, given, 0, bounds.length);
         System.arraycopy(bounds, 0, extraRelease, 0, bounds.length);
+        raises.applyTo(extraRelease);
         if (holdsQuick) {
             takePart();
             rounds.resume(sequence, turn);
         } else {
             begin(sequence);
         }
-        units.tolerate(true);
-        rounds.run(true);
-        units.tolerate(false);
+        runQuick();
         holdsQuick = true;
         stuckUnits = rounds.unplaced();
         Arrays.fill(stuck, false);
@@ -205,11 +212,33 @@ public final class Decoder {
             }
         }
         for (Task task : compiled.tasks) {
-            if (bounds[task.index] != extraRelease[task.index]) {
+            if (bounds[task.index] != given[task.index]) {
                 turn = Math.min(turn, rounds.firstTurnOf(task));
             }
         }
         return turn;
+    }
+
+    /** Goes through the units, and back a few times where a task should have started later. */
+    private void runQuick() {
+        while (!raises.isUsedUp()) {
+            if (rounds.run(false) != Outcome.RAISE) {
+                return;
+            }
+            int turn = rounds.turn();
+            int task = obstacle.task.index;
+            int back = rounds.firstTurnOf(obstacle.task);
+            if (raises.add(turn, task, obstacle.minute, back)) {
+                rounds.backTo(back);
+                extraRelease[task] = obstacle.minute;
+                release[task] = Math.max(release[task], obstacle.minute);
+            } else {
+                rounds.backTo(turn);
+            }
+        }
+        units.tolerate(true);
+        rounds.run(true);
+        units.tolerate(false);
     }
 
     /** Minutes by which bounds broke in the last {@link #decodeOnce}. */

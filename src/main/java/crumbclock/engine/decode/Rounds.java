@@ -147,6 +147,11 @@ final class Rounds {
         turnCount = turn;
     }
 
+    /** The turn that was taken last. */
+    int turn() {
+        return turnCount - 1;
+    }
+
     /** Units that found no place in the last round. */
     int unplaced() {
         return rounds.get(roundCount - 1).leftCount;
