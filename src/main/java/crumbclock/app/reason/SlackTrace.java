@@ -92,7 +92,7 @@ public final class SlackTrace {
                         && touch.when().start() == step.start()).map(PlacedTouch::personId));
         Set<String> ids = new LinkedHashSet<>(people.toList());
         return before(step).filter(other -> other.work().stream().anyMatch(work -> ids.contains(work.personId())
-                && work.spans().get(work.spans().size() - 1).end() == step.start())).findFirst();
+                && work.spans().stream().anyMatch(span -> span.end() == step.start()))).findFirst();
     }
 
     private Optional<PlacedStep> byPiece(PlacedStep step) {

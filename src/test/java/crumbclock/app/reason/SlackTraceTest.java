@@ -47,6 +47,14 @@ class SlackTraceTest {
     }
 
     @Test
+    void recordedWorkOfNobodyKnowsWhenIsNoReason() {
+        var timetable = aTimetable().work("A1/coat", 0, 30, "ana").step("A1/chill", 30, 190)
+                .step("B1/box", 190, 190).by("ana").work("A1/box", 190, 200, "ana").made("A", 200, 200, 400, 0).build();
+
+        assertThat(new SlackTrace(problem, timetable).stepsWithoutSlack("A")).containsExactly("A1/box");
+    }
+
+    @Test
     void orderThatIsNotInTheTimetableHasNone() {
         assertThat(new SlackTrace(problem, aTimetable().build()).stepsWithoutSlack("A")).isEmpty();
     }
