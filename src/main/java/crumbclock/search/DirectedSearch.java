@@ -161,7 +161,7 @@ final class DirectedSearch {
     /** Searches for the phase's share of the limits, or until the listener wants to stop. */
     void run(int phase) {
         if (best.length > 1 && !progress.stopAsked()) {
-            run(tactics.phases()[phase], Arrays.stream(tactics.phases()).sum(), phase);
+            anneal(phase);
         }
     }
 
@@ -183,12 +183,12 @@ final class DirectedSearch {
         return desk.compiled().mirrored;
     }
 
-    private void run(int share, int whole, int phase) {
-        boolean fresh = phase > 0 && !tactics.goesOn(phase);
+    private void anneal(int phase) {
+        boolean fresh = phase > 0 && !Tactics.goesOn(phase);
         int[] start = fresh ? promising(new Random(limits.seed() + phase), FRESH_SAMPLES) : best;
         int[] bounds = fresh ? new int[bestBounds.length] : bestBounds;
         desk.bound(bounds);
-        Solver<WorkPlan> solver = SolverFactory.<WorkPlan>create(config(share, whole, phase)).buildSolver();
+        Solver<WorkPlan> solver = SolverFactory.<WorkPlan>create(config(phase)).buildSolver();
         desk.watch(() -> {
             if (progress.stopAsked() && solver.isSolving()) {
                 solver.terminateEarly();
@@ -214,16 +214,16 @@ final class DirectedSearch {
         }
     }
 
-    SolverConfig config(int share, int whole, int phase) {
+    SolverConfig config(int phase) {
         Weights weights = desk.compiled().problem.weights();
         TerminationConfig end = new TerminationConfig();
         if (limits.mostSteps() != Long.MAX_VALUE) {
             // a move that pushes all steps back and forth takes a timetable more
             long moves = limits.mostSteps() * 1000 / (1000 + tactics.moves().justified());
-            end.setMoveCountLimit(Math.max(1, moves * share / whole));
+            end.setMoveCountLimit(Tactics.share(moves, phase));
         }
         if (limits.mostMillis() != Long.MAX_VALUE) {
-            end.setMillisecondsSpentLimit(Math.max(1, limits.mostMillis() * share / whole));
+            end.setMillisecondsSpentLimit(Tactics.share(limits.mostMillis(), phase));
         }
         // while an order is late, a long search without luck is still worth its time
         if (limits.unimprovedMillis() != Long.MAX_VALUE && bestCost.medium() == 0) {

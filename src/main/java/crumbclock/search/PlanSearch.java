@@ -29,12 +29,11 @@ public final class PlanSearch {
         Progress progress = new Progress(listener, limits);
         DirectedSearch first = new DirectedSearch(CompiledProblem.of(problem, false), limits, progress);
         first.begin();
-        Tactics tactics = first.tactics();
-        DirectedSearch second = tactics.forwardOnly() || progress.stopAsked() ? first.companion() : backward(problem, limits, progress, first);
+        DirectedSearch second = first.tactics().forwardOnly() || progress.stopAsked() ? first.companion() : backward(problem, limits, progress, first);
         long schedules = 0;
-        for (int phase = 0; phase < tactics.phases().length; phase++) {
+        for (int phase = 0; phase < Tactics.phases(); phase++) {
             runBoth(first, second, phase);
-            if (!tactics.goesOn(phase + 1)) {
+            if (!Tactics.goesOn(phase + 1)) {
                 // too early to tell: backward often finds its way only after some time, and then is the better one
                 continue;
             }
@@ -63,7 +62,7 @@ public final class PlanSearch {
     public static SearchResult alone(Problem problem, SearchLimits limits, SearchListener listener) {
         DirectedSearch search = new DirectedSearch(CompiledProblem.of(problem, false), limits, new Progress(listener, limits));
         search.begin();
-        for (int phase = 0; phase < search.tactics().phases().length; phase++) {
+        for (int phase = 0; phase < Tactics.phases(); phase++) {
             search.run(phase);
         }
         return search.result(search.schedules());

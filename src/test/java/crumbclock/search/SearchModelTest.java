@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @Tag("slow")
 class SearchModelTest {
 
-    private static final long STEPS = 3_000;
+    private static final long STEPS = 54_000;
 
     @ParameterizedTest
     @CsvSource({"1000, false", "1000, true", "1001, false", "1001, true"})
@@ -28,7 +28,7 @@ class SearchModelTest {
         // given
         CompiledProblem compiled = CompiledProblem.of(RandomKitchens.of(seed), mirrored);
         SearchLimits limits = SearchLimits.ofSteps(seed, STEPS);
-        SolverConfig config = new DirectedSearch(compiled, limits, new Progress(SearchListener.SILENT, limits)).config(1, 1, 0)
+        SolverConfig config = new DirectedSearch(compiled, limits, new Progress(SearchListener.SILENT, limits)).config(0)
                 .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
         DecodeDesk desk = new DecodeDesk(compiled);
         int[] natural = IntStream.range(0, compiled.units.fine.length).toArray();

@@ -2,6 +2,7 @@ package crumbclock.search.model;
 
 import crumbclock.domain.work.Wait;
 import crumbclock.engine.model.CompiledProblem;
+import java.util.Arrays;
 
 /**
  * How a search goes about a problem. With several orders it is about who comes first, and on which evening. Where all work
@@ -10,14 +11,12 @@ import crumbclock.engine.model.CompiledProblem;
  *
  * <p>The figures come from measurement; DEVELOPERS.md says on what.
  *
- * @param phases      shares of the budget
- * @param freshStarts so many phases start from another order of work; the others go on from the best
  * @param moves       how often which kind of move is made
  * @param fineness    points of the weight for one point of cost: room for telling equal costs apart
  * @param staleMinutes of the weakest wish that may be given up at first
  * @param stepShare   share of a mean step by which the end may be put off at first
  */
-public record Tactics(int[] phases, int freshStarts, Moves moves, int fineness, int staleMinutes, double stepShare) {
+public record Tactics(Moves moves, int fineness, int staleMinutes, double stepShare) {
 
     /**
      * Out of a thousand moves; the rest are shifts of one unit.
@@ -33,12 +32,15 @@ public record Tactics(int[] phases, int freshStarts, Moves moves, int fineness, 
     }
 
     /**
-     * The first phases start afresh, because what a search settles early (which evening a cake is made) it hardly changes
-     * later.
+     * Shares of the budget. The first phases start afresh, because what a search settles early (which evening a cake is made) it
+     * hardly changes later; the others go on from the best.
      */
-    private static final Tactics ORDERS = new Tactics(new int[] {1, 1, 1, 1, 1, 1, 4, 8}, 6, new Moves(0, 0, 15, 60, 150, 150), 1,
-            120, 1);
-    private static final Tactics PROJECT = new Tactics(new int[] {1, 4, 10}, 1, new Moves(60, 300, 15, 0, 0, 0), 20, 0, 0.25);
+    private static final int[] SHARES = {1, 1, 1, 1, 1, 1, 4, 8};
+    private static final int FRESH_STARTS = 6;
+    private static final int WHOLE = Arrays.stream(SHARES).sum();
+
+    private static final Tactics ORDERS = new Tactics(new Moves(0, 0, 15, 60, 150, 150), 1, 120, 1);
+    private static final Tactics PROJECT = new Tactics(new Moves(60, 300, 15, 0, 0, 0), 20, 0, 0.25);
 
     /** Those that suit the problem. */
     public static Tactics of(CompiledProblem compiled) {
@@ -52,8 +54,18 @@ public record Tactics(int[] phases, int freshStarts, Moves moves, int fineness, 
         return this == PROJECT;
     }
 
+    /** How many phases a search has. */
+    public static int phases() {
+        return SHARES.length;
+    }
+
+    /** A phase's share of a budget; at least 1. */
+    public static long share(long budget, int phase) {
+        return Math.max(1, budget * SHARES[phase] / WHOLE);
+    }
+
     /** Whether a phase goes on from the best plan; before that, it is too early to compare directions. */
-    public boolean goesOn(int phase) {
-        return phase >= freshStarts;
+    public static boolean goesOn(int phase) {
+        return phase >= FRESH_STARTS;
     }
 }
