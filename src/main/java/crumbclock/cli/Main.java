@@ -31,7 +31,7 @@ public final class Main {
 
     public static void main(String[] args) {
         LIBRARIES.setLevel(Level.OFF);
-        if (args.length > 0 && args[0].equals(ReplanCommand.NAME)) {
+        if (ShortRun.isAskedFor(args)) {
             ShortRun.beside(ShortRun::compileQuickly, Replan::prepare, PlanPage::prepare);
         }
         var interrupt = new Interrupt();

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
 import javax.management.JMException;
 import javax.management.ObjectName;
 
@@ -16,7 +18,18 @@ final class ShortRun {
 
     private static final String DIRECTIVES = "[{match: \"*.*\", c2: {Exclude: true}}]";
 
+    /** So many seconds of search are over before optimised code pays; measured on two cores. */
+    private static final Pattern FEW_SECONDS = Pattern.compile("[1-8]");
+
     private ShortRun() {
+    }
+
+    /** Whether a command line asks for a run that is over in a few seconds. */
+    static boolean isAskedFor(String... args) {
+        List<String> words = List.of(String.join("=", args).split("="));
+        int at = words.indexOf("--seconds") + 1;
+        boolean few = at > 0 && at < words.size() && FEW_SECONDS.matcher(words.get(at)).matches();
+        return words.contains(ReplanCommand.NAME) || few;
     }
 
     /** Runs one thing after the other on a thread of its own. What fails there will fail, and be told, where it is needed. */
