@@ -77,7 +77,7 @@ class SamplePagesTest {
     void should_keep_a_page_for_each_plan_in_the_table(String table) throws IOException {
         Path file = REPORTS.resolve(table);
 
-        assertThat(FolderNames.of(Files.readString(file))).hasSizeGreaterThan(5)
+        assertThat(FolderNames.of(Files.readString(file))).hasSizeGreaterThan(3)
                 .allSatisfy(plan -> assertThat(file.resolveSibling(plan).resolve("plan.html")).isRegularFile());
     }
 
@@ -86,7 +86,7 @@ class SamplePagesTest {
         String page = read(PROMISE, "promise.html");
 
         assertThat(AT.matcher(read(PROMISE, "promise.json")).results().map(SamplePagesTest::dayTime).distinct().toList())
-                .hasSizeGreaterThan(3).allSatisfy(time -> assertThat(page).contains(time));
+                .hasSizeGreaterThan(1).allSatisfy(time -> assertThat(page).contains(time));
     }
 
     /** Each plan hands the new order over when the promise says so. */
@@ -97,7 +97,7 @@ class SamplePagesTest {
         Pattern.compile("\"plan\": \"([a-z0-9-]+)\",\\s+\"ready\".*?\"handOverAt\": \"([^\"]+)\"", Pattern.DOTALL).matcher(table).results()
                 .forEach(plan -> told.add(plan.group(1) + "/" + dayTime(plan)));
 
-        assertThat(told).hasSizeGreaterThan(5).allSatisfy(one -> assertThat(read(PROMISE, one.substring(0, one.indexOf('/')) + "/plan.html"))
+        assertThat(told).hasSizeGreaterThan(4).allSatisfy(one -> assertThat(read(PROMISE, one.substring(0, one.indexOf('/')) + "/plan.html"))
                 .contains(one.substring(one.indexOf('/') + 1)));
     }
 
