@@ -1,17 +1,20 @@
 package crumbclock.search;
 
+import crumbclock.domain.problem.KeptStep;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.engine.model.Link;
 import crumbclock.engine.model.Task;
 import crumbclock.engine.model.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
-/** First orders of work, before any search: by what is due (or, backward, must be handed over last) first. */
+/** First orders of work, before any search: as people know it, where there is such a plan, and by what is due (or, backward, must be handed over last) first. */
 final class StartOrders {
 
     private StartOrders() {
@@ -20,6 +23,10 @@ final class StartOrders {
     static List<int[]> of(CompiledProblem compiled) {
         int[] latest = latestStarts(compiled);
         List<int[]> orders = new ArrayList<>();
+        if (!compiled.problem.kept().isNone()) {
+            int[] known = knownStarts(compiled, latest);
+            orders.add(sorted(compiled, Comparator.comparingInt(unit -> least(unit, task -> known[task.index]))));
+        }
         orders.add(sorted(compiled, Comparator.comparingInt(unit -> least(unit, task -> latest[task.index]))));
         orders.add(sorted(compiled, Comparator.comparingInt(unit -> least(unit, task -> task.earliestStart))));
         orders.add(sorted(compiled, Comparator.comparingInt(unit -> least(unit, task -> due(compiled, task)))));
@@ -92,6 +99,20 @@ final class StartOrders {
             due = Math.min(due, compiled.mirrored ? compiled.horizon - until : until);
         }
         return due;
+    }
+
+    /** By task: when it begins in the plan that people have; what that plan does not know, when it must begin at the latest. */
+    private static int[] knownStarts(CompiledProblem compiled, int[] latest) {
+        Map<String, KeptStep> known = new HashMap<>();
+        compiled.problem.kept().steps().forEach(step -> known.put(step.stepId(), step));
+        int[] starts = latest.clone();
+        for (Task task : compiled.tasks) {
+            KeptStep step = known.get(task.step.id());
+            if (step != null) {
+                starts[task.index] = compiled.mirrored ? compiled.horizon - step.start() - length(task) : step.start();
+            }
+        }
+        return starts;
     }
 
     /**

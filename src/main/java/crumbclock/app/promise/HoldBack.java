@@ -35,7 +35,7 @@ final class HoldBack {
     private static final int MEMORY = 60;
     /** Changes without a new best after which it begins anew. */
     private static final int PATIENCE = 250;
-    /** A new problem is compiled for every so-manieth change; that takes as long as many decodes. */
+    /** One change in so many needs a new problem compiled, which takes as long as many decodes. */
     private static final int NARROW_EVERY = 6;
     /** Longest of the short times by which a step is held back without another step as its reason, minutes. */
     private static final int SHORT = 20;
