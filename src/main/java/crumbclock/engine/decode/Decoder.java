@@ -1,7 +1,6 @@
 package crumbclock.engine.decode;
 
 import crumbclock.domain.plan.Rule;
-import crumbclock.engine.model.CompiledOrder;
 import crumbclock.engine.model.CompiledProblem;
 import crumbclock.engine.model.Task;
 import java.util.Arrays;
@@ -41,12 +40,9 @@ public final class Decoder {
     private final Obstacle obstacle = new Obstacle();
     private final UnitPlacer units;
     private final FixedWork fixedWork;
-    private final boolean[] active;
-    private final int[] release;
-    private final int[] way;
+    private final Terms terms;
     private final Rule[] reason;
     private final Task[] reasonTask;
-    private final int[] extraRelease;
     /** The bounds that the last quick decode was given, and those it found out. */
     private final int[] given;
     private final QuickRaises raises = new QuickRaises();
@@ -62,15 +58,12 @@ public final class Decoder {
         board = new Board(compiled);
         units = new UnitPlacer(board, obstacle);
         fixedWork = new FixedWork(board);
-        active = new boolean[compiled.tasks.length];
-        release = new int[compiled.tasks.length];
-        extraRelease = new int[compiled.tasks.length];
+        terms = new Terms(compiled);
         given = new int[compiled.tasks.length];
-        way = new int[compiled.orders.length];
         reason = new Rule[compiled.orders.length];
         reasonTask = new Task[compiled.orders.length];
         stuck = new boolean[compiled.orders.length];
-        rounds = new Rounds(board, obstacle, units, new UnitGroups(compiled, way), active, release);
+        rounds = new Rounds(board, obstacle, units, new UnitGroups(compiled, terms.ways()), terms.active(), terms.release());
     }
 
     public CompiledProblem compiled() {
@@ -94,7 +87,7 @@ public final class Decoder {
 
     /** Whether the order is wholly part of the last decode's timetable. */
     public boolean isPossible(int order) {
-        return way[order] != LEFT_OUT && !stuck[order];
+        return !terms.isLeftOut(order) && !stuck[order];
     }
 
     /** The rule that was in the way when an order was left out. */
@@ -140,26 +133,24 @@ public final class Decoder {
      * @return false when it was given up; what it decoded so far is no timetable
      */
     public boolean decode(int[] sequence, BooleanSupplier giveUp) {
-        Arrays.fill(way, compiled.mirrored ? BUFFERED : SPLIT);
-        return mend(sequence, giveUp);
+        boolean[] all = new boolean[compiled.orders.length];
+        Arrays.fill(all, true);
+        return mend(sequence, all, giveUp);
     }
 
     /** The same for the wanted orders only, by order index; the others are left out. */
     public void decode(int[] sequence, boolean[] wanted) {
-        for (int order = 0; order < way.length; order++) {
-            way[order] = !wanted[order] ? LEFT_OUT : compiled.mirrored ? BUFFERED : SPLIT;
-        }
-        mend(sequence, () -> false);
+        mend(sequence, wanted, () -> false);
     }
 
     /** How the orders had to be placed in the last decode, by order; for {@link #decodeOnce}. */
     public int[] ways() {
-        return way.clone();
+        return terms.ways().clone();
     }
 
     /** Bounds that mending had to put on tasks in the last decode, by task; for {@link #decodeOnce}. */
     public int[] bounds() {
-        return extraRelease.clone();
+        return terms.bounds().clone();
     }
 
     /**
@@ -180,10 +171,9 @@ public final class Decoder {
         } else {
             raises.clear();
         }
-        System.arraycopy(ways, 0, way, 0, way.length);
         System.arraycopy(bounds, 0, given, 0, bounds.length);
-        System.arraycopy(bounds, 0, extraRelease, 0, bounds.length);
-        raises.applyTo(extraRelease);
+        terms.begin(ways, bounds);
+        raises.applyTo(terms.bounds());
         if (holdsQuick) {
             takePart();
             rounds.resume(sequence, turn);
@@ -196,7 +186,7 @@ public final class Decoder {
         Arrays.fill(stuck, false);
         if (stuckUnits > 0) {
             for (Task task : compiled.tasks) {
-                if (task.order >= 0 && active[task.index] && !board.placed[task.index]) {
+                if (task.order >= 0 && terms.active()[task.index] && !board.placed[task.index]) {
                     stuck[task.order] = true;
                 }
             }
@@ -207,7 +197,7 @@ public final class Decoder {
     private int firstChange(int[] sequence, int[] ways, int[] bounds) {
         int turn = rounds.firstDifference(sequence);
         for (int order = 0; order < ways.length; order++) {
-            if (ways[order] != way[order]) {
+            if (ways[order] != terms.ways()[order]) {
                 turn = Math.min(turn, rounds.firstTurnOf(order));
             }
         }
@@ -226,12 +216,10 @@ public final class Decoder {
                 return;
             }
             int turn = rounds.turn();
-            int task = obstacle.task.index;
             int back = rounds.firstTurnOf(obstacle.task);
-            if (raises.add(turn, task, obstacle.minute, back)) {
+            if (raises.add(turn, obstacle.task.index, obstacle.minute, back)) {
                 rounds.backTo(back);
-                extraRelease[task] = obstacle.minute;
-                release[task] = Math.max(release[task], obstacle.minute);
+                terms.raise(obstacle.task, obstacle.minute);
             } else {
                 rounds.backTo(turn);
             }
@@ -251,29 +239,28 @@ public final class Decoder {
         return stuckUnits;
     }
 
-    private boolean mend(int[] sequence, BooleanSupplier giveUp) {
-        Arrays.fill(extraRelease, 0);
+    private boolean mend(int[] sequence, boolean[] wanted, BooleanSupplier giveUp) {
+        terms.begin(wanted);
         Arrays.fill(reason, null);
         Arrays.fill(stuck, false);
         holdsQuick = false;
         schedules++;
         begin(sequence);
-        int raises = 0;
+        int raisedSoFar = 0;
         Outcome outcome = rounds.run(false);
         while (outcome != Outcome.PLACED) {
             if (giveUp.getAsBoolean()) {
                 return false;
             }
             schedules++;
-            if (outcome == Outcome.RAISE && raises++ < MOST_RAISES) {
+            if (outcome == Outcome.RAISE && raisedSoFar++ < MOST_RAISES) {
                 // a little further each time, or it would creep minute by minute
-                int task = obstacle.task.index;
-                rounds.backTo(rounds.firstTurnOf(obstacle.task));
-                extraRelease[task] = Math.max(extraRelease[task], obstacle.minute) + raises;
-                release[task] = Math.max(release[task], extraRelease[task]);
+                Task task = obstacle.task;
+                rounds.backTo(rounds.firstTurnOf(task));
+                terms.raise(task, Math.max(terms.bounds()[task.index], obstacle.minute) + raisedSoFar);
             } else {
                 giveWay(obstacle.task);
-                raises = 0;
+                raisedSoFar = 0;
             }
             outcome = rounds.run(false);
         }
@@ -283,48 +270,18 @@ public final class Decoder {
 
     private void begin(int[] sequence) {
         board.reset();
-        for (Task task : compiled.tasks) {
-            active[task.index] = isWanted(task);
-        }
-        units.begin(active);
+        terms.apply();
+        units.begin(terms.active());
         fixedWork.book();
         rounds.begin(sequence);
-        release();
     }
 
-    /** After a change of ways: who takes part, and from when on. */
+    /** After a change of terms: who takes part. */
     private void takePart() {
+        terms.apply();
         for (Task task : compiled.tasks) {
-            active[task.index] = isWanted(task);
-            units.takePart(task, active[task.index]);
+            units.takePart(task, terms.active()[task.index]);
         }
-        release();
-    }
-
-    private void release() {
-        System.arraycopy(extraRelease, 0, release, 0, release.length);
-        if (compiled.mirrored) {
-            for (CompiledOrder order : compiled.orders) {
-                if (way[order.index()] < SPLIT) {
-                    for (Task finish : order.finishes()) {
-                        release[finish.index] = Math.max(release[finish.index],
-                                compiled.horizon - order.latestStart() + order.bufferWish());
-                    }
-                }
-            }
-        }
-    }
-
-    private boolean isWanted(Task task) {
-        if (task.order >= 0) {
-            return way[task.order] != LEFT_OUT;
-        }
-        for (int order : compiled.ordersOfOwner[task.owner]) {
-            if (way[order] != LEFT_OUT) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** An order whose task is stuck becomes easier to place, or is left out. */
@@ -333,20 +290,20 @@ public final class Decoder {
         int turn = rounds.firstTurnOf(stuckTask);
         boolean leftOut = false;
         for (int order : orders) {
-            if (way[order] != LEFT_OUT) {
+            if (!terms.isLeftOut(order)) {
                 turn = Math.min(turn, rounds.firstTurnOf(order));
-                way[order]++;
+                terms.ways()[order]++;
                 reason[order] = obstacle.rule;
                 reasonTask[order] = stuckTask;
-                leftOut |= way[order] == LEFT_OUT;
+                leftOut |= terms.isLeftOut(order);
             }
         }
         if (leftOut) {
             // what was found out while it was there need not hold without it
             for (Task task : compiled.tasks) {
-                if (extraRelease[task.index] > 0) {
+                if (terms.bounds()[task.index] > 0) {
                     turn = Math.min(turn, rounds.firstTurnOf(task));
-                    extraRelease[task.index] = 0;
+                    terms.bounds()[task.index] = 0;
                 }
             }
         }
