@@ -16,7 +16,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Makes a plan and writes it down. */
-@Command(name = "plan", mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false,
+@Command(name = PlanCommand.NAME, mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false,
         description = {"Plans a problem and writes plan.html, plan.json, timetable.csv and fridge.csv.",
             "Without --seconds and --steps it ends after 30 s, or, when no order is late, as soon as nothing has become better for 5 s.",
             "Ctrl-C ends it early and keeps the best plan so far."},
@@ -25,6 +25,8 @@ import picocli.CommandLine.Spec;
             "2:bad input or options; nothing was written", "3:fault: the audit found a broken rule, or the program failed",
             "130:ended with Ctrl-C; a plan found before that was written"})
 final class PlanCommand implements Callable<Integer> {
+
+    static final String NAME = "plan";
 
     private static final int DEFAULT_SECONDS = 30;
     private static final int DEFAULT_UNIMPROVED_SECONDS = 5;

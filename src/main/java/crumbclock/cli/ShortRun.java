@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.regex.Pattern;
 import javax.management.JMException;
 import javax.management.ObjectName;
@@ -19,17 +18,18 @@ final class ShortRun {
     private static final String DIRECTIVES = "[{match: \"*.*\", c2: {Exclude: true}}]";
 
     /** So many seconds of search are over before optimised code pays; measured on two cores. */
-    private static final Pattern FEW_SECONDS = Pattern.compile("[1-8]");
+    private static final Pattern FEW_SECONDS = Pattern.compile(" --seconds[ =][1-8]( |$)");
 
     private ShortRun() {
     }
 
-    /** Whether a command line asks for a run that is over in a few seconds. */
+    /**
+     * Whether a command line asks for a run that is over in a few seconds: one that plans again, or one plan that is searched for so
+     * long. Others that take seconds search many times.
+     */
     static boolean isAskedFor(String... args) {
-        List<String> words = List.of(String.join("=", args).split("="));
-        int at = words.indexOf("--seconds") + 1;
-        boolean few = at > 0 && at < words.size() && FEW_SECONDS.matcher(words.get(at)).matches();
-        return words.contains(ReplanCommand.NAME) || few;
+        String line = String.join(" ", args);
+        return line.startsWith(ReplanCommand.NAME + " ") || line.startsWith(PlanCommand.NAME + " ") && FEW_SECONDS.matcher(line).find();
     }
 
     /** Runs one thing after the other on a thread of its own. What fails there will fail, and be told, where it is needed. */
