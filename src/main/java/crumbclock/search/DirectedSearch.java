@@ -218,9 +218,7 @@ final class DirectedSearch {
         Weights weights = desk.compiled().problem.weights();
         TerminationConfig end = new TerminationConfig();
         if (limits.mostSteps() != Long.MAX_VALUE) {
-            // a move that pushes all steps back and forth takes a timetable more
-            long moves = limits.mostSteps() * 1000 / (1000 + tactics.moves().justified());
-            end.setMoveCountLimit(Tactics.share(moves, phase));
+            end.setMoveCountLimit(Tactics.share(tactics.movesFor(limits.mostSteps()), phase));
         }
         if (limits.mostMillis() != Long.MAX_VALUE) {
             end.setMillisecondsSpentLimit(Tactics.share(limits.mostMillis(), phase));

@@ -47,6 +47,18 @@ class TacticsTest {
         assertThat(Tactics.of(CompiledProblem.of(problem, false)).forwardOnly()).isFalse();
     }
 
+    @Test
+    void shares_of_a_budget_are_right_for_any_number_of_steps() {
+        Tactics project = Tactics.of(CompiledProblem.of(kitchen().weights(ONLY_THE_END).build(), false));
+        long most = Long.MAX_VALUE - 1;
+
+        assertThat(project.movesFor(50_000)).isEqualTo(50_000L * 1000 / 1060);
+        assertThat(project.movesFor(most)).isBetween(most / 2, most);
+        assertThat(Tactics.share(20_000, Tactics.phases() - 1)).isEqualTo(20_000 * 8 / 18);
+        assertThat(Tactics.share(most, Tactics.phases() - 1)).isBetween(most / 3, most / 2);
+        assertThat(Tactics.share(1, 0)).isEqualTo(1);
+    }
+
     private static ProblemBuilder kitchen() {
         return aProblem().horizon(600).person(aPerson("ana").onShift(0, 600)).step(handsOn("A/mix", 10))
                 .order(anOrder("O").cake("A", "A/mix").setAsideBy(300));

@@ -29,6 +29,9 @@ public record Tactics(Moves moves, int fineness, int staleMinutes, double stepSh
      * @param exchanges    two units
      */
     public record Moves(int justified, int chained, int byTime, int ways, int wholeOrders, int exchanges) {
+
+        /** Of so many moves. */
+        public static final int OF = 1000;
     }
 
     /**
@@ -61,7 +64,17 @@ public record Tactics(Moves moves, int fineness, int staleMinutes, double stepSh
 
     /** A phase's share of a budget; at least 1. */
     public static long share(long budget, int phase) {
-        return Math.max(1, budget * SHARES[phase] / WHOLE);
+        return Math.max(1, part(budget, SHARES[phase], WHOLE));
+    }
+
+    /** Moves that make so many timetables: one that pushes all steps back and forth takes a timetable more. */
+    public long movesFor(long timetables) {
+        return part(timetables, Moves.OF, Moves.OF + moves.justified());
+    }
+
+    /** {@code of × share / whole}, rounded down, also where the product is more than a long holds. */
+    private static long part(long of, int share, int whole) {
+        return of / whole * share + of % whole * share / whole;
     }
 
     /** Whether a phase goes on from the best plan; before that, it is too early to compare directions. */

@@ -21,7 +21,6 @@ import java.util.Random;
  */
 final class MoveStream implements Iterator<AbstractMove<WorkPlan>> {
 
-    private static final int ALL = 1000;
     /** Half of the shifts go no further than this. */
     private static final int NEAR = 5;
 
@@ -68,7 +67,7 @@ final class MoveStream implements Iterator<AbstractMove<WorkPlan>> {
         for (int index = 0; index < units.length; index++) {
             position[sequence.get(index).index()] = index;
         }
-        int kind = random.nextInt(ALL);
+        int kind = random.nextInt(Tactics.Moves.OF);
         if (mix.justified() + mix.chained() > 0) {
             keepUp(sequence);
         }
