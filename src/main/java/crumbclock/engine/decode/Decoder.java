@@ -10,7 +10,7 @@ import java.util.function.BooleanSupplier;
  * Makes a timetable from an order of work: serial schedule generation over units.
  *
  * <p>{@link #decode} mends what does not work out, always in the same way: a task outside the unit that must start
- * later gets a bound and the decode begins anew; a unit without a place waits until the others are placed; then its order is
+ * later gets a bound and the decode goes back to where that matters; a unit without a place waits until the others are placed; then its order is
  * placed in the next {@linkplain #BUFFERED way}. Its timetable is always sound.
  *
  * <p>{@link #decodeOnce} hardly mends: it raises a few bounds ({@link QuickRaises}), and {@link #brokenMinutes} and
@@ -292,7 +292,7 @@ public final class Decoder {
         for (int order : orders) {
             if (!terms.isLeftOut(order)) {
                 turn = Math.min(turn, rounds.firstTurnOf(order));
-                terms.ways()[order]++;
+                terms.giveWay(order);
                 reason[order] = obstacle.rule;
                 reasonTask[order] = stuckTask;
                 leftOut |= terms.isLeftOut(order);
@@ -301,9 +301,9 @@ public final class Decoder {
         if (leftOut) {
             // what was found out while it was there need not hold without it
             for (Task task : compiled.tasks) {
-                if (terms.bounds()[task.index] > 0) {
+                if (terms.isBound(task)) {
                     turn = Math.min(turn, rounds.firstTurnOf(task));
-                    terms.bounds()[task.index] = 0;
+                    terms.letGo(task);
                 }
             }
         }

@@ -24,7 +24,7 @@ final class Terms {
         release = new int[compiled.tasks.length];
     }
 
-    /** By order, as it stands at any time; to be changed here only. */
+    /** By order, as it stands at any time. */
     int[] ways() {
         return ways;
     }
@@ -46,6 +46,19 @@ final class Terms {
 
     boolean isLeftOut(int order) {
         return ways[order] == Decoder.LEFT_OUT;
+    }
+
+    /** The next way for an order that is not left out. */
+    void giveWay(int order) {
+        ways[order]++;
+    }
+
+    boolean isBound(Task task) {
+        return bounds[task.index] > 0;
+    }
+
+    void letGo(Task task) {
+        bounds[task.index] = 0;
     }
 
     /** The first way of every order that is wanted, and no bound on any task. */
